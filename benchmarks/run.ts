@@ -1,0 +1,27 @@
+/** Runs every benchmark in turn and writes benchmarks/results.md. `npm run bench`, from the top folder. */
+import { writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import type { Benchmark, Finding } from './finding.js';
+import * as lookUp from './look-up.js';
+import * as period from './period.js';
+import { resultsPage } from './results-page.js';
+import * as startUp from './start-up.js';
+import * as steadyMeasures from './steady-measures.js';
+
+const benchmarks: readonly Benchmark[] = [startUp, steadyMeasures, lookUp, period];
+
+const answers: { question: string; findings: Finding[] }[] = [];
+for (const { question, run } of benchmarks) {
+  console.error(question);
+  answers.push({ question, findings: await run() });
+}
+
+const machine = {
+  node: process.version,
+  cpu: cpus()[0]?.model.trim() ?? 'unknown',
+  cores: cpus().length,
+  date: new Date().toISOString().slice(0, 10),
+};
+const page = resultsPage(machine, answers);
+writeFileSync('benchmarks/results.md', page);
+console.log(page);

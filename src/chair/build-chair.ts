@@ -1,0 +1,71 @@
+/** Design → Chair. After this nobody looks at the design file again. */
+import type { DesignInSI, PartInSI } from '../design/design.js';
+import { outlineMoments } from '../geometry/area-moments.js';
+import type { Flaw } from '../geometry/flaw.js';
+import { profileOf } from '../geometry/profile.js';
+import { runningSurface } from '../geometry/running-surface.js';
+import { surfaceShape } from '../geometry/surface-shape.js';
+import type { Point } from '../geometry/point.js';
+import { combineMasses } from '../mass.js';
+import type { Chair, ChairPart } from './chair.js';
+import { partOutline, type PartOutline } from './part-outline.js';
+
+/** A flaw of the drawing and the path in the design file to what has it. */
+export interface DrawingFault {
+  readonly path: readonly (string | number)[];
+  readonly flaw: Flaw;
+}
+
+export type BuiltChair =
+  | { readonly ok: true; readonly chair: Chair }
+  | { readonly ok: false; readonly faults: readonly DrawingFault[] };
+
+export function buildChair(design: DesignInSI): BuiltChair {
+  const outlines = design.parts.map(({ outline }) => partOutline(outline));
+  const faults = outlines.flatMap((made, part) =>
+    made.ok ? [] : made.faults.map(({ outline, flaw }) => ({ path: pathTo(part, outline), flaw })),
+  );
+  if (faults.length > 0) return { ok: false, faults };
+  return { ok: true, chair: assemble(design, outlines as PartOutline[]) };
+}
+
+const pathTo = (part: number, outline: number | null): (string | number)[] =>
+  outline === null ? ['parts', part, 'outline'] : ['parts', part, 'outline', outline];
+
+function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
+  const parts = design.parts.map((part, i) => weigh(part, outlines[i]!));
+  const extras = design.extras.map(({ name, mass, at, inertia }) => ({
+    name,
+    count: 1,
+    mass,
+    centre: at,
+    inertia,
+  }));
+  const profile = profileOf(outlines.map(({ outline }) => outline.map(({ boundary }) => boundary)));
+  const surface = runningSurface(profile, (part) => statedEnds(design.parts[part]!, outlines[part]!));
+  const { seat, back, arms, spacing, wall } = design;
+  return {
+    parts,
+    extras,
+    body: combineMasses([...parts, ...extras]),
+    profile,
+    surface,
+    surfaceShape: surfaceShape(profile, surface),
+    seat,
+    back,
+    arms,
+    spacing,
+    wall,
+  };
+}
+
+/** A prism across the chair: m = ρ A b (or as weighed), I = m J / A, for all pieces of the part. */
+function weigh({ name, count, mass, density, across }: PartInSI, { outline }: PartOutline): ChairPart {
+  const { area, centroid, polar } = outlineMoments(outline);
+  const one = mass ?? (density ?? NaN) * area * (across ?? NaN);
+  if (!(one > 0)) throw new RangeError(`weigh: part ${name} of ${one} kg`);
+  return { name, count, mass: count * one, centre: centroid, inertia: (count * one * polar) / area };
+}
+
+const statedEnds = ({ runs }: PartInSI, { ends }: PartOutline): readonly [Point, Point] | null =>
+  runs ? [runs.from, runs.to] : ends;

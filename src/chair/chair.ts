@@ -1,0 +1,35 @@
+/** A chair as bodies in SI, in its own frame as drawn: x forward, y up. */
+import type { DesignInSI } from '../design/design.js';
+import type { Point } from '../geometry/point.js';
+import type { Profile } from '../geometry/profile.js';
+import type { RunningSurface } from '../geometry/running-surface.js';
+import type { SurfaceShape } from '../geometry/surface-shape.js';
+import type { MassProperties } from '../mass.js';
+
+export interface ChairPart extends MassProperties {
+  readonly name: string;
+  /** How many pieces; mass and inertia are those of all of them. */
+  readonly count: number;
+}
+
+export interface Chair {
+  readonly parts: readonly ChairPart[];
+  /** Fittings that weigh but touch nothing. */
+  readonly extras: readonly ChairPart[];
+  /** The empty chair. */
+  readonly body: MassProperties;
+  /** The convex hull of all parts. Its owners are indices of `parts`. */
+  readonly profile: Profile;
+  readonly surface: RunningSurface;
+  readonly surfaceShape: SurfaceShape;
+  readonly seat: DesignInSI['seat'];
+  readonly back: DesignInSI['back'];
+  readonly arms: DesignInSI['arms'];
+  /** Rockers, centre line to centre line, metres. */
+  readonly spacing: number | null;
+  /** Free space behind the rearmost point of the empty chair at rest, metres. */
+  readonly wall: number | null;
+}
+
+/** Angle of a line over the level, radians, its second end ahead of its first. */
+export const slopeOf = (rear: Point, front: Point): number => Math.atan2(front.y - rear.y, front.x - rear.x);

@@ -1,0 +1,82 @@
+/** The words of a part's outline built into solids, with the ends that a rocker states of its bottom edge. */
+import type { OutlineInSI } from '../design/design.js';
+import type { Flaw } from '../geometry/flaw.js';
+import { outlineFlaws } from '../geometry/flaws.js';
+import type { Loop, Outline } from '../geometry/piece.js';
+import type { Point } from '../geometry/point.js';
+import { bar } from '../geometry/words/bar.js';
+import { circle } from '../geometry/words/circle.js';
+import { path } from '../geometry/words/path.js';
+import { rectangle } from '../geometry/words/rectangle.js';
+import { rocker } from '../geometry/words/rocker.js';
+
+export interface PartOutline {
+  readonly outline: Outline;
+  /** Ends of a rocker's bottom edge; null when no word of the part is a rocker. */
+  readonly ends: readonly [Point, Point] | null;
+}
+
+/** A flaw and the outline of the list that has it; null: the list as a whole. */
+export interface OutlineFault {
+  readonly outline: number | null;
+  readonly flaw: Flaw;
+}
+
+export type BuiltOutline =
+  ({ readonly ok: true } & PartOutline) | { readonly ok: false; readonly faults: readonly OutlineFault[] };
+
+interface Word {
+  readonly loops: readonly Loop[];
+  readonly hole: boolean;
+  readonly ends: readonly [Point, Point] | null;
+}
+
+export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
+  const faults: OutlineFault[] = [];
+  const built: Word[] = [];
+  words.forEach((word, outline) => {
+    const made = buildWord(word);
+    if ('flaws' in made) faults.push(...made.flaws.map((flaw) => ({ outline, flaw })));
+    else built.push(made);
+  });
+  if (faults.length > 0) return { ok: false, faults };
+  const loops = built.flatMap(({ loops: own, hole }, outline) =>
+    own.map((boundary) => ({ boundary, hole, outline })),
+  );
+  const judged = outlineFlaws(loops);
+  if ('flaws' in judged)
+    return {
+      ok: false,
+      faults: judged.flaws.map((flaw) => ({ outline: loops[flaw.loop]?.outline ?? null, flaw })),
+    };
+  const ends = built.find((word) => word.ends !== null && !word.hole)?.ends ?? null;
+  return { ok: true, outline: judged.outline, ends };
+}
+
+function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
+  const { hole } = word;
+  switch (word.word) {
+    case 'rocker': {
+      const made = rocker(word);
+      if (!made.ok) return made;
+      return { loops: [made.boundary], hole, ends: [made.ends.tail, made.ends.nose] };
+    }
+    case 'path': {
+      const made = path(word);
+      return made.ok ? { loops: made.boundaries, hole, ends: null } : made;
+    }
+    case 'bar':
+      return single(bar(word), hole);
+    case 'circle':
+      return single(circle(word), hole);
+    case 'rectangle':
+      return single(rectangle(word), hole);
+  }
+}
+
+function single(
+  made: { ok: true; boundary: Loop } | { ok: false; flaws: readonly Flaw[] },
+  hole: boolean,
+): Word | { flaws: readonly Flaw[] } {
+  return made.ok ? { loops: [made.boundary], hole, ends: null } : made;
+}

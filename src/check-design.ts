@@ -1,0 +1,67 @@
+/**
+ * The whole story on one page: text → Design → Chair → motion → measures → verdicts.
+ * Reports read its result.
+ */
+import { buildChair } from './chair/build-chair.js';
+import type { Chair } from './chair/chair.js';
+import { judgeLoads, type MeasuredLoad } from './checks/judge-loads.js';
+import { limitsOf } from './checks/limit.js';
+import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
+import type { DesignInSI } from './design/design.js';
+import type { Checked } from './design/issue.js';
+import { issueAt } from './design/issue-at.js';
+import { readDesign } from './design/read-design.js';
+import { resolveDesign } from './design/resolve.js';
+import { loadsOf } from './loads/loads-of.js';
+import { seatPeople, type People } from './loads/people.js';
+import { measureLoad } from './measures/catalogue.js';
+import { rollLoads } from './measures/record.js';
+
+export interface CheckResult {
+  /** As typed. */
+  readonly file: string;
+  readonly design: DesignInSI;
+  readonly chair: Chair;
+  readonly people: People;
+  readonly loads: readonly MeasuredLoad[];
+  readonly limits: readonly JudgedLimit[];
+  readonly verdict: Verdict;
+}
+
+/**
+ * Checks one design.
+ * @param text the design file, YAML 1.2 or JSON
+ * @param file its name, for messages
+ * @param values named dimensions to use in place of the file's own, SI
+ */
+export function checkDesign(
+  text: string,
+  file: string,
+  values?: ReadonlyMap<string, number>,
+): Checked<CheckResult> {
+  const read = readDesign(text, file);
+  if (!read.ok) return read;
+  const resolved = resolveDesign(read.value, values);
+  if (!resolved.ok) return resolved;
+  const design = resolved.value;
+  const [built, seated] = [buildChair(design), seatPeople(design)];
+  if (!built.ok || !seated.ok) {
+    const drawn = built.ok ? [] : built.faults.map(({ path, flaw }) => issueAt(read.value, path, flaw));
+    const sitting = seated.ok
+      ? []
+      : seated.faults.map(({ path, ...words }) => issueAt(read.value, path, words));
+    return { ok: false, issues: [...drawn, ...sitting] };
+  }
+  return { ok: true, value: { file, ...checkChair(design, built.chair, seated.people) } };
+}
+
+/** The same from numbers on: rolls the chair under every load and judges every limit. */
+export function checkChair(design: DesignInSI, chair: Chair, people: People): Omit<CheckResult, 'file'> {
+  const loads = rollLoads(chair, loadsOf(design, chair, people)).map((record) => ({
+    record,
+    measured: measureLoad(record),
+  }));
+  const limits = judgeLoads(limitsOf(design, people), loads);
+  const verdict = worst(limits.map((limit) => limit.verdict));
+  return { design, chair, people, loads, limits, verdict };
+}

@@ -1,0 +1,87 @@
+import type { RangeInSI } from '../design/design.js';
+import { loads, measures, type LoadId } from '../names.js';
+import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
+import type { Measured } from '../measures/catalogue.js';
+import type { LoadRecord } from '../measures/record.js';
+import type { Limit } from './limit.js';
+import { judge, marginIn, type JudgedLimit } from './verdict.js';
+
+export interface MeasuredLoad {
+  readonly record: LoadRecord;
+  readonly measured: Measured;
+}
+
+/** Every limit judged on the load it is for; a load without a rest fails its limit `rest`, its others are unknown. */
+export function judgeLoads(limits: readonly Limit[], measuredLoads: readonly MeasuredLoad[]): JudgedLimit[] {
+  const judged = measuredLoads.flatMap((measured) => [
+    ...restLimit(measured.record),
+    ...limits.filter((limit) => isFor(limit, measured.record)).flatMap((limit) => judgeOne(limit, measured)),
+  ]);
+  const rolled = new Set(measuredLoads.map(({ record }) => record.load.id));
+  return [...judged, ...limits.filter(({ load, asked }) => asked && !rolled.has(load)).map(notRolled)];
+}
+
+const isFor = ({ load, sitter }: Limit, record: LoadRecord): boolean =>
+  load === record.load.id && sitter === record.load.sitter;
+
+const anyRange: RangeInSI = { min: null, max: null };
+
+function restLimit({ load, noRest }: LoadRecord): JudgedLimit[] {
+  if (noRest === null) return [];
+  return [
+    {
+      ...named(load.id, 'rest', load.sitter),
+      measure: null,
+      range: anyRange,
+      value: null,
+      margin: null,
+      verdict: 'fail',
+      reason: noRest,
+      basis: 'a chair must come to rest on its rockers',
+      cautioned: false,
+    },
+  ];
+}
+
+function judgeOne(limit: Limit, { record, measured }: MeasuredLoad): JudgedLimit[] {
+  const value: OrMissing<number> = record.noRest
+    ? missing('does not come to rest on its rockers')
+    : (measured.get(limit.measure) ?? missing('this load has no such measure'));
+  // A default limit on what the file does not give is left out; one that the design asks for is unknown.
+  if (isMissing(value) && !limit.asked && record.noRest === null) return [];
+  return [judgedOn(limit, value)];
+}
+
+function judgedOn(
+  { load, sitter, measure, range, basis, cautioned }: Limit,
+  value: OrMissing<number>,
+): JudgedLimit {
+  return {
+    ...named(load, measures[measure].limitKey, sitter),
+    measure,
+    range,
+    basis,
+    ...judge(range, value),
+    cautioned: cautioned !== null && !isMissing(value) && marginIn(cautioned, value) < 0,
+  };
+}
+
+function notRolled(limit: Limit): JudgedLimit {
+  const nobody = loads[limit.load].sitter && limit.sitter === null;
+  return judgedOn(
+    limit,
+    missing(
+      nobody ? 'the design has no sitters' : 'this load is not calculated in this version, or it is off',
+    ),
+  );
+}
+
+const named = (
+  load: LoadId,
+  key: string,
+  sitter: string | null,
+): Pick<JudgedLimit, 'id' | 'load' | 'sitter'> => ({
+  id: [load, key, ...(sitter === null ? [] : [sitter])].join('/'),
+  load,
+  sitter,
+});

@@ -1,0 +1,19 @@
+/** `trueroll schema design|report` */
+import { designJsonSchema } from '../../design/json-schema.js';
+import { reportJsonSchema } from '../../report/json-schema.js';
+import { exitCodes, type World } from '../world.js';
+
+const schemas: Readonly<Record<string, () => object>> = {
+  design: designJsonSchema,
+  report: reportJsonSchema,
+};
+
+export function schema({ stdout, stderr }: World, of: string): number {
+  const wanted = Object.hasOwn(schemas, of) ? schemas[of] : undefined;
+  if (wanted === undefined) {
+    stderr.write(`expected ${Object.keys(schemas).join(' or ')}, found ${of}\n`);
+    return exitCodes.cannotJudge;
+  }
+  stdout.write(`${JSON.stringify(wanted(), null, 2)}\n`);
+  return exitCodes.met;
+}

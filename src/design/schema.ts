@@ -1,0 +1,70 @@
+/** The schema of a design file. Its values are compiled on the way through, so what comes out is ready to be evaluated. */
+import * as z from 'zod';
+import { chairKinds } from '../names.js';
+import { lengthUnits } from '../quantity/units.js';
+import type { Compile } from './compile-values.js';
+import { floorNames, floors, type FloorName } from './floors.js';
+import { limitsSchema, loadsSchema } from './schema-loads.js';
+import { extraSchema, partSchema } from './schema-parts.js';
+import { childSchema, sittersSchema } from './schema-people.js';
+import { scalar, valueSchemas, type ValueSchemas } from './schema-values.js';
+import { block, custom, hintFor, listOf, rule, text, words, type Keys } from './schema-words.js';
+
+/** A design as written, its values compiled. */
+export type WrittenDesign = z.output<ReturnType<typeof designSchema>>;
+export type WrittenPart = WrittenDesign['parts'][number];
+
+export function designSchema(compile: Compile) {
+  const schemas = valueSchemas(compile);
+  const { value, size, point } = schemas;
+  const design = block('a design: `trueroll: 1`, then its keys', {
+    trueroll: z.literal(1, { error: '1, the version of the format' }),
+    name: text('a name').optional(),
+    kind: words(chairKinds).optional(),
+    units: words(lengthUnits)
+      .optional()
+      .meta({ description: 'what a bare length means; without it every length needs its unit' }),
+    dimensions: z
+      .record(z.string(), scalar('a value such as `39 in`'), {
+        error: 'named values such as { tail: 20 in }',
+      })
+      .optional(),
+    floor: floorSchema(schemas).optional(),
+    room: block('the room: wall', { wall: value('length', 'not negative') }).optional(),
+    spacing: size.optional(),
+    sitters: sittersSchema(schemas).optional(),
+    child: childSchema(schemas).optional(),
+    parts: listOf(partSchema(schemas), 'a list of parts'),
+    extras: z.array(extraSchema(schemas), { error: 'a list of extras' }).optional(),
+    seat: block('the seat line: front, rear', { front: point, rear: point }).optional(),
+    back: block('the back line: foot, top', { foot: point, top: point }).optional(),
+    arms: block('the line of the arms: rear, front', { rear: point, front: point }).optional(),
+    loads: loadsSchema(schemas).optional(),
+    limits: limitsSchema(schemas).optional(),
+  });
+  return rule(design, somewhereToSit);
+}
+
+/** A sitter is placed by the seat and the back; arms a chair may lack. */
+function somewhereToSit({ has, at, strange, say }: Keys): void {
+  const sitters = at('sitters');
+  if (strange || !(sitters === 'standard' || (Array.isArray(sitters) && sitters.length > 0))) return;
+  const missing = ['seat', 'back'].filter((line) => !has(line)).map((line) => `\`${line}\``);
+  if (missing.length === 0) return;
+  const hint = 'without `sitters` the chair is judged empty';
+  say({ expected: `${missing.join(' and ')}, by which sitters are placed`, found: 'none', hint }, 'sitters');
+}
+
+function floorSchema({ value }: ValueSchemas) {
+  const byName = text('a floor').transform((floor, context): FloorName => {
+    if (Object.hasOwn(floors, floor)) return floor as FloorName;
+    const said = custom({ expected: 'a floor by its name', ...hintFor(floor, floorNames) });
+    context.issues.push({ ...said, input: floor });
+    return z.NEVER;
+  });
+  const own = block('a floor: friction, rolling', {
+    friction: value('number', 'not negative').optional(),
+    rolling: value('length', 'not negative').optional(),
+  });
+  return z.union([byName, own], { error: 'a floor by its name, or { friction: 0.4, rolling: 1.5 mm }' });
+}

@@ -1,0 +1,41 @@
+/** Level and plumb rectangles around lines, arcs and points. */
+import type { Simple } from './chords.js';
+import { withinTurn } from './lean.js';
+import { endOf, startOf, type Arc } from './piece.js';
+import { plus, times, unitAt, type Point } from './point.js';
+
+export interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly foot: number;
+  readonly top: number;
+}
+
+export function boxOf(piece: Simple): Box {
+  return boxAround([startOf(piece), endOf(piece), ...(piece.kind === 'arc' ? quartersOf(piece) : [])]);
+}
+
+export function boxAround(points: readonly Point[]): Box {
+  return points.reduce(
+    ({ left, right, foot, top }, { x, y }) => ({
+      left: Math.min(left, x),
+      right: Math.max(right, x),
+      foot: Math.min(foot, y),
+      top: Math.max(top, y),
+    }),
+    { left: Infinity, right: -Infinity, foot: Infinity, top: -Infinity },
+  );
+}
+
+/** Whether a place lies in it or nearer to it than `margin`. */
+export const boxHolds = ({ left, right, foot, top }: Box, { x, y }: Point, margin: number): boolean =>
+  x >= left - margin && x <= right + margin && y >= foot - margin && y <= top + margin;
+
+/** The outermost points of the circle that lie on the arc. */
+function quartersOf({ centre, radius, start, sweep }: Arc): Point[] {
+  const first = sweep > 0 ? start : start + sweep;
+  return [0, 1, 2, 3]
+    .map((quarter) => withinTurn((quarter * Math.PI) / 2, first))
+    .filter((angle) => angle <= first + Math.abs(sweep))
+    .map((angle) => plus(centre, times(unitAt(angle), radius)));
+}

@@ -1,0 +1,80 @@
+/**
+ * What is wrong with one loop by itself. A sound loop that runs counter-clockwise winds once round every point inside
+ * and never round any outside (clockwise: -1 and 0); where it crosses itself some region has another number.
+ */
+import { signedArea } from './area-moments.js';
+import { runsOf, turnsAround } from './beside-runs.js';
+import type { Box } from './box.js';
+import { contourOf, type Contour } from './contour.js';
+import { millimetres, placeInMillimetres, type Flaw } from './flaw.js';
+import { meetingPlaces } from './loop-meetings.js';
+import { endOf, startOf, type Loop } from './piece.js';
+import { distance, touching, type Point } from './point.js';
+
+export function loopFlaws(loop: Loop): Flaw[] {
+  if (loop.length === 0) return [noWidth];
+  const open = gaps(loop);
+  if (open.length > 0) return open;
+  const area = signedArea(loop);
+  if (!Number.isFinite(area)) return [{ expected: 'an outline of finite size', found: `${area} m²` }];
+  const contour = contourOf(loop);
+  const runs = lookedAt(contour, Math.sign(area));
+  const flaws = crossings(runs);
+  if (flaws.length > 0) return flaws;
+  return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs) : [noWidth];
+}
+
+const noWidth: Flaw = {
+  expected: 'an outline that encloses some wood',
+  found: 'none: it has no width',
+};
+
+/** Readers join pieces; what is left open by more than counts as touching they could not. */
+function gaps(loop: Loop): Flaw[] {
+  return loop.flatMap((piece, i) => {
+    const end = endOf(piece);
+    const gap = distance(end, startOf(loop[(i + 1) % loop.length]!));
+    if (gap <= touching) return [];
+    const found = `a gap of ${millimetres(gap)} at ${placeInMillimetres(end)}`;
+    return [{ expected: 'a closed outline', found }];
+  });
+}
+
+const diagonal = ({ left, right, foot, top }: Box): number => Math.hypot(right - left, top - foot);
+
+/** A shorter run may lie wholly within a sharp corner, where both its sides look out. */
+const shortestWhisker = 10 * touching;
+
+interface LookedAt {
+  readonly from: Point;
+  readonly crossed: boolean;
+  readonly widthless: boolean;
+}
+
+/** @param sense 1 when the loop runs counter-clockwise, -1 clockwise. */
+function lookedAt(contour: Contour, sense: number): LookedAt[] {
+  return runsOf(contour, meetingPlaces([contour])[0]!).map(({ from, length, left, right }) => {
+    const sides = [turnsAround(contour, left), turnsAround(contour, right)];
+    const crossed = sides.some((turns) => turns !== null && turns !== 0 && turns !== sense);
+    return { from, crossed, widthless: length > shortestWhisker && sides.every((turns) => turns === 0) };
+  });
+}
+
+/** A wrong region begins at the crossing: at the first of its runs that follows a sound one. */
+function crossings(runs: readonly LookedAt[]): Flaw[] {
+  const wrong = runs.filter(({ crossed }) => crossed);
+  const first = runs.find(({ crossed }, i) => crossed && !runs.at(i - 1)!.crossed) ?? wrong[0];
+  if (first === undefined) return [];
+  const found = `a crossing near ${placeInMillimetres(first.from)}`;
+  return [{ expected: 'an outline that does not cross itself', found }];
+}
+
+function widthless(runs: readonly LookedAt[]): Flaw[] {
+  return runs
+    .filter((run) => run.widthless)
+    .map(({ from }) => ({
+      expected: 'an outline that encloses wood all along',
+      found: `a stretch without width from ${placeInMillimetres(from)}`,
+    }))
+    .slice(0, 1);
+}

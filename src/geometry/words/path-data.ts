@@ -1,0 +1,104 @@
+/** The text of SVG path data (SVG 1.1, chapter 8) as absolute commands by subpath, in the data's own unit. */
+import svgpath from 'svgpath';
+import type { Built, Flaw } from '../flaw.js';
+import type { Point } from '../point.js';
+
+type Path = ReturnType<typeof svgpath>;
+
+/** L, H, V, C, Q, A or Z with absolute places. */
+export type Segment = Parameters<Parameters<Path['iterate']>[0]>[0];
+
+export interface Command {
+  readonly segment: Segment;
+  /** Where the pen stands before it. */
+  readonly from: Point;
+}
+
+export interface SubpathData {
+  /** Never empty. */
+  readonly commands: readonly Command[];
+  /** Where it starts in the text, characters from 0. */
+  readonly at: number;
+}
+
+/** Subpaths in order; those of a mere M, which draw nothing, are left out. */
+export function readPathData(data: string): Built<{ subpaths: readonly SubpathData[] }> {
+  const path = svgpath(data);
+  // What svgpath could not read stands in `err`, which its types leave out.
+  const { err } = path as unknown as { err: string };
+  const flaws = syntaxFlaws(data, err);
+  if (flaws.length > 0) return { ok: false, flaws };
+  const starts = subpathStarts(data);
+  const subpaths = bySubpath(commandsOf(path)).map((commands, i) => ({ commands, at: starts[i]! }));
+  const overflows = subpaths.filter(({ commands }) => !commands.every(hasFiniteNumbers)).map(tooLarge);
+  if (overflows.length > 0) return { ok: false, flaws: overflows };
+  return { ok: true, subpaths: subpaths.filter(({ commands }) => commands.length > 0) };
+}
+
+const hasFiniteNumbers = ({ segment }: Command): boolean =>
+  segment.every((part) => typeof part === 'string' || Number.isFinite(part));
+
+const tooLarge = ({ at }: SubpathData): Flaw => ({
+  expected: 'finite numbers',
+  found: 'one too large to count with',
+  at,
+});
+
+function commandsOf(path: Path): Command[] {
+  const commands: Command[] = [];
+  const plain = path.abs().unshort();
+  plain.iterate((segment, _index, x, y) => {
+    commands.push({ segment, from: { x, y } });
+  });
+  return commands;
+}
+
+/** A subpath starts with M, or after a Z where the closed one started. */
+function bySubpath(commands: readonly Command[]): Command[][] {
+  const subpaths: Command[][] = [];
+  commands.forEach((command, i) => {
+    const moves = command.segment[0] === 'M';
+    if (moves || commands[i - 1]?.segment[0] === 'Z') subpaths.push([]);
+    if (!moves) subpaths.at(-1)!.push(command);
+  });
+  return subpaths;
+}
+
+/** The same commands in the text: every letter but an exponent's is one. */
+function subpathStarts(data: string): number[] {
+  const letters = [...data.matchAll(/[a-df-z]/gi)];
+  const starts = letters.filter(([letter], i) => /m/i.test(letter) || /z/i.test(letters[i - 1]?.[0] ?? ''));
+  return starts.map(({ index }) => index);
+}
+
+const anyCommand = 'a path command (M L H V C S Q T A Z) or a number';
+
+/** By the words svgpath uses for what it could not read. */
+const expectedBy: readonly (readonly [RegExp, string])[] = [
+  [/string should start/, 'path data that starts with M'],
+  [/arc flag/, 'an arc flag, 0 or 1'],
+  [/missed param|param should start|exponent/, 'a number'],
+  [/numbers started with/, 'a number without leading zeros'],
+];
+
+function syntaxFlaws(data: string, err: string): Flaw[] {
+  const failed = err === '' ? data.length : Number(/at pos (\d+)/.exec(err)?.[1] ?? data.search(/\S/));
+  // svgpath also reads R, a curve through points, which is no command of SVG 1.1.
+  const letterR = data.search(/r/i);
+  if (letterR >= 0 && letterR < failed) return [flawAt(data, letterR, anyCommand)];
+  if (err === '') return [];
+  const expected = expectedBy.find(([pattern]) => pattern.test(err))?.[1];
+  return [flawAt(data, failed, expected ?? anyCommand)];
+}
+
+const flawAt = (data: string, at: number, expected: string): Flaw => ({
+  expected,
+  found: textAt(data, at),
+  at,
+});
+
+function textAt(data: string, at: number): string {
+  const excerpt = data.slice(at).trim();
+  if (excerpt === '') return 'the end of the data';
+  return excerpt.length > 16 ? `"${excerpt.slice(0, 16)}…"` : `"${excerpt}"`;
+}

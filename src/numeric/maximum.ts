@@ -1,0 +1,44 @@
+/**
+ * The largest value of a smooth f on [a, b]: a few samples find the hill, golden sections climb it.
+ * Good for functions with no more hills than `samples` can see.
+ */
+const golden = (Math.sqrt(5) - 1) / 2;
+/** Near a smooth top a step of √ε moves f by ε only: closer than 1e-8 of the range nothing is gained. */
+const closeness = 1e-8;
+
+export function maximum(f: (x: number) => number, a: number, b: number, samples = 5): number {
+  let best = -Infinity;
+  let at = 0;
+  for (let i = 0; i < samples; i++) {
+    const value = f(a + ((b - a) * i) / (samples - 1));
+    if (value > best) [best, at] = [value, i];
+  }
+  const step = (b - a) / (samples - 1);
+  if (at === 0 && f(a + inside * step) <= best) return best;
+  if (at === samples - 1 && f(b - inside * step) <= best) return best;
+  const left = a + Math.max(at - 1, 0) * step;
+  const right = a + Math.min(at + 1, samples - 1) * step;
+  return Math.max(best, climb(f, left, right));
+}
+
+/** Whether an end is the top is asked this share of a step inside: nearer, rounding would answer. */
+const inside = 1e-3;
+
+function climb(f: (x: number) => number, a: number, b: number): number {
+  const tolerance = closeness * Math.abs(b - a);
+  let [left, right] = [a, b];
+  let [inLeft, inRight] = [b - golden * (b - a), a + golden * (b - a)];
+  let [atLeft, atRight] = [f(inLeft), f(inRight)];
+  while (Math.abs(right - left) > tolerance) {
+    if (atLeft > atRight) {
+      [right, inRight, atRight] = [inRight, inLeft, atLeft];
+      inLeft = right - golden * (right - left);
+      atLeft = f(inLeft);
+    } else {
+      [left, inLeft, atLeft] = [inLeft, inRight, atRight];
+      inRight = left + golden * (right - left);
+      atRight = f(inRight);
+    }
+  }
+  return Math.max(atLeft, atRight);
+}

@@ -1,0 +1,98 @@
+/** What was assumed, with its basis: what the file does not say and what tables say. */
+import type { CheckResult } from '../check-design.js';
+import { floorBasis } from '../design/floors.js';
+import type { Person } from '../loads/people.js';
+import { formatFeetAndInches, formatKilograms, formatLength, formatMillimetres } from '../quantity/print.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { hipSource, lengthSource } from '../sitter/body-lengths.js';
+import { childInArmsSource } from '../sitter/riding.js';
+import { segmentSource } from '../sitter/segment-table.js';
+import type { Source } from '../sitter/source.js';
+import { woodNamed } from '../wood/woods.js';
+import type { Assumption } from './schema.js';
+
+export const assumptionsOf = (result: CheckResult): Assumption[] => [
+  ...firstAssumptions(result),
+  ...bodiesOf(result),
+];
+
+/** Those of the chair and the floor, which the first screen has room for. */
+export const firstAssumptions = (result: CheckResult): Assumption[] => [
+  ...woodsUsed(result),
+  ...floorOf(result),
+  ...swingsOf(result),
+];
+
+function woodsUsed({ design }: CheckResult): Assumption[] {
+  const names = new Set(
+    design.parts.flatMap(({ wood, mass }) => (wood !== null && mass === null ? [wood] : [])),
+  );
+  return [...names].flatMap((name) => {
+    const wood = woodNamed(name);
+    return wood
+      ? [{ what: `density of ${wood.name}`, value: `${Math.round(wood.density)} kg/m³`, basis: wood.source }]
+      : [];
+  });
+}
+
+function floorOf({ design: { floor } }: CheckResult): Assumption[] {
+  const basis = floor.name === null ? 'the design’s own' : floorBasis;
+  const called = floor.name ?? 'the floor';
+  return [
+    { what: `friction of ${called}`, value: String(floor.friction), basis },
+    { what: `rolling arm of ${called}`, value: formatMillimetres(floor.rolling, 1), basis },
+  ];
+}
+
+function swingsOf({ loads }: CheckResult): Assumption[] {
+  const swings = new Set(loads.map(({ record }) => record.load.swing));
+  return [...swings].map((swing) => ({
+    what: 'a rock, each way',
+    value: `${Number(((swing * 180) / Math.PI).toPrecision(6))}°`,
+    basis: 'assumption of this project unless the design says otherwise: a gentle rock',
+  }));
+}
+
+/** Sizes that the design does not state, and how bodies are made of segments. */
+function bodiesOf({ design, people: { persons, child } }: CheckResult): Assumption[] {
+  if (persons.length === 0) return [];
+  const sizes = persons.flatMap((person) => sizesOf(person, design.units));
+  const pose = [
+    cited('segments of the body', 'masses, centres, radii of gyration', segmentSource),
+    cited('lengths of the body', 'fractions of stature', lengthSource),
+    cited('hip over seat and ahead of back', 'fractions of stature', hipSource),
+  ];
+  const held = child
+    ? [cited('a child in arms', `${formatKilograms(child.mass)}, before the chest`, childInArmsSource)]
+    : [];
+  return [...sizes, ...pose, ...held];
+}
+
+function sizesOf({ name, size }: Person, units: LengthUnit): Assumption[] {
+  const say = {
+    stature:
+      units === 'in' || units === 'ft'
+        ? formatFeetAndInches(size.stature)
+        : formatLength(size.stature, units),
+    mass: formatKilograms(size.mass),
+    kneeHollow: formatLength(size.kneeHollow, units),
+    buttockToKneeHollow: formatLength(size.buttockToKneeHollow, units),
+    elbowAboveSeat: formatLength(size.elbowAboveSeat, units),
+  };
+  const called = {
+    stature: 'stature',
+    mass: 'mass',
+    kneeHollow: 'knee hollow over the floor, bare',
+    buttockToKneeHollow: 'buttock to knee hollow',
+    elbowAboveSeat: 'elbow over the seat',
+  };
+  return (Object.keys(say) as (keyof typeof say)[])
+    .filter((key) => size.basis[key].from === 'ratio' || size.basis[key].from === 'percentile')
+    .map((key) => ({ what: `${name}: ${called[key]}`, value: say[key], basis: size.basis[key].says }));
+}
+
+const cited = (what: string, value: string, { publication, mark }: Source): Assumption => ({
+  what,
+  value,
+  basis: `${publication} (${mark})`,
+});

@@ -1,0 +1,92 @@
+/** What to mind: first what concerns this design, then what concerns any rocking chair. */
+import type { CheckResult } from '../check-design.js';
+import type { JudgedLimit } from '../checks/verdict.js';
+import { supportAt } from '../geometry/profile.js';
+import { formatDegrees, formatLength } from '../quantity/print.js';
+import { loadWords, measureWords, sayValue, whoOf } from './measure-words.js';
+
+export const cautionsOf = (result: CheckResult): string[] => [
+  ...drawnFloor(result),
+  ...otherRests(result),
+  ...otherSides(result),
+  ...flats(result),
+  ...porchFloor(result),
+  ...standingCautions,
+];
+
+/** The contract's figure: a drawing whose floor lies farther from y = 0 is probably not drawn as meant. */
+const drawnFloorTolerance = 0.003;
+
+function drawnFloor({ design, chair }: CheckResult): string[] {
+  const floor = -supportAt(chair.profile, 0);
+  if (Math.abs(floor) <= drawnFloorTolerance) return [];
+  return [
+    `The drawn chair touches the floor at y = ${formatLength(floor, design.units)}, not at y = 0: ` +
+      'the lowest place of the drawing was taken as the floor.',
+  ];
+}
+
+function otherRests({ loads }: CheckResult): string[] {
+  return loads
+    .filter(({ record }) => ['empty', 'seated'].includes(record.load.id))
+    .flatMap(({ record: { load, roll } }) =>
+      roll.otherRests.map(
+        (lean) =>
+          `Off its rockers, with ${load.sitter ?? 'nobody'} in it, the chair could also settle ` +
+          `${formatDegrees(Math.abs(lean))} ${lean > 0 ? 'back' : 'forward'} of the drawing.`,
+      ),
+    );
+}
+
+/** A chair is made for the first sitter; what suits the others less is said, not judged. */
+function otherSides({ limits, design }: CheckResult): string[] {
+  return limits
+    .filter(({ cautioned }) => cautioned)
+    .map(({ load, sitter, measure, value }: JudgedLimit) => {
+      const key = measure!;
+      const what = measureWords[key] ?? key;
+      return `For ${whoOf(load, sitter)}, ${what}: ${sayValue(key, value!, design.units)}. The chair is made for the first sitter; no one chair fits all.`;
+    });
+}
+
+/** Half an inch of flat is felt (common practice, no source). */
+const feltFlat = 0.012;
+
+function flats({ chair, design }: CheckResult): string[] {
+  const { flatLongest } = chair.surfaceShape;
+  if (flatLongest <= feltFlat) return [];
+  return [
+    `The rockers have a flat ${formatLength(flatLongest, design.units)} long: there the chair stands still until it is pushed past its ends.`,
+  ];
+}
+
+/** 1/4 in per ft, the fall of a porch floor (common practice, no source). */
+const porchFall = Math.atan(1 / 48);
+
+/** A floor out of level by ε changes the seat's slope to the plumb by about ε ρ/(ρ - H). */
+function porchFloor({ design, loads }: CheckResult): string[] {
+  if (design.kind !== 'porch') return [];
+  return loads
+    .filter(({ record }) => record.load.id === 'seated')
+    .flatMap(({ record: { load, roll } }) => {
+      const rest = roll.atRest?.rest;
+      if (!rest || rest.flat > 0) return [];
+      const hang = Math.min(...rest.hang);
+      const change = (porchFall * (rest.height + hang)) / hang;
+      return [
+        `On a porch floor that falls 1/4 in per ft the seat of ${load.sitter ?? loadWords[load.id]} slopes about ` +
+          `${formatDegrees(change)} more or less, by the way the chair faces.`,
+      ];
+    });
+}
+
+/** In every human report. */
+export const standingCautions: readonly string[] = [
+  'This is a calculation from the sizes you gave: no test, no proof of strength, and no claim to meet any standard.',
+  'Load the finished chair with sandbags before anyone sits in it; then sit first with somebody standing behind.',
+  'Any rocking chair goes over when it is climbed, knelt in backwards, stood on or pushed hard.',
+  'Do not fall asleep in it holding a baby. Rise with a child only when the chair is still and both feet are flat.',
+  'Rockers crush fingers, toes and tails. Keep the floor behind it clear, away from steps and edges.',
+  'Only the people and the floor listed here were looked at. Have strength, and a chair for sale, judged by ' +
+    'somebody licensed where you live.',
+];

@@ -1,0 +1,83 @@
+/** What a maker calls each measure, and its value in the units of the workshop. */
+import { loads, measures, type LoadId, type MeasureKey } from '../names.js';
+import {
+  formatDegrees,
+  formatJoules,
+  formatKilograms,
+  formatLength,
+  formatNewtons,
+  formatNumber,
+  formatSeconds,
+} from '../quantity/print.js';
+import type { LengthUnit } from '../quantity/units.js';
+
+export const measureWords: Readonly<Partial<Record<MeasureKey, string>>> = {
+  restAngleDeg: 'settles at, back of the drawing',
+  seatSlopeDeg: 'seat slope, front higher',
+  backAngleDeg: 'back off plumb',
+  contactAtRestM: 'touches the floor at x',
+  touchFromTailM: 'touches the floor, from the tail end',
+  periodS: 'one full rock, small',
+  periodAtSwingS: 'one full rock at its swing',
+  swingDeg: 'that swing, each way',
+  tipBackDeg: 'to the point of no return, back',
+  tipBackEnergyJ: 'energy to go over back',
+  tipBackPushN: 'push at the top of the back to go over',
+  tipForwardDeg: 'to the point of no return, forward',
+  tipForwardEnergyJ: 'energy to go over forward',
+  tipForwardPushN: 'pull at the top of the back to go over',
+  rockerEndBackDeg: 'to the tail end of the rockers',
+  rockerEndForwardDeg: 'to the nose end of the rockers',
+  tipSidewaysDeg: 'goes over sideways at, about',
+  frictionDemand: 'friction that the swing asks for',
+  restCount: 'places where it settles',
+  flatLongestM: 'longest flat of the rockers',
+  sharpestCornerDeg: 'sharpest corner of the rockers',
+  radiusJump: 'bump in the radius',
+  seatFrontHeightM: 'front edge of the seat over the floor',
+  kneeHollowGapM: 'knee hollow over the front edge',
+  seatDepthGapM: 'knee hollow clear of the front edge',
+  armHeightGapM: 'arms over the elbow',
+  footReach: 'reach of the foot at the back of a rock',
+  sweptBackM: 'goes back behind the empty chair',
+  wallClearanceM: 'to the wall behind',
+};
+
+/** What a load is called, after the sitter's name if it has one. */
+export const loadWords: Readonly<Record<LoadId, string>> = {
+  empty: 'empty',
+  seated: 'seated',
+  'seated-feet-up': 'feet up',
+  'leaning-back-hard': 'leaning back hard',
+  'getting-up': 'getting up',
+  'with-a-child': 'with the child',
+  'leaning-back-hard-with-a-child': 'leaning back hard with the child',
+  'getting-up-with-a-child': 'getting up with the child',
+  'child-on-the-tails': 'a child on the tails',
+};
+
+/** Who or what a limit is about: "shortest", "shortest, feet up", "empty chair". */
+export function whoOf(load: LoadId, sitter: string | null): string {
+  if (sitter === null) return loads[load].sitter ? loadWords[load] : `${loadWords[load]} chair`;
+  return load === 'seated' ? sitter : `${sitter}, ${loadWords[load]}`;
+}
+
+/** A value of a measure, SI, as a maker reads it. */
+export function sayValue(key: MeasureKey, value: number, units: LengthUnit): string {
+  switch (measures[key].kind) {
+    case 'length':
+      return formatLength(value, units);
+    case 'angle':
+      return formatDegrees(value);
+    case 'time':
+      return formatSeconds(value);
+    case 'force':
+      return formatNewtons(value);
+    case 'energy':
+      return formatJoules(value);
+    case 'mass':
+      return formatKilograms(value);
+    default:
+      return formatNumber(value);
+  }
+}

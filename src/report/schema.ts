@@ -1,0 +1,99 @@
+/** The shape of the JSON report. Its types are read from here; the schema itself is loaded only to be printed. */
+import * as z from 'zod';
+import { chairKinds, loadIds, measureKeys } from '../names.js';
+
+const kilograms = z.number().describe('kg');
+const place = z
+  .tuple([z.number(), z.number()])
+  .describe('[x, y] in the chair’s frame as drawn, metres: x forward, y up');
+const inertia = z.number().describe('about the centre of gravity, axis across the chair, kg m²');
+const measureKey = z.enum(measureKeys);
+const numberOrNull = z.number().nullable();
+const way = z.enum(['back', 'forward', 'sideways']);
+const verdict = z.enum(['pass', 'fail', 'unknown']);
+
+const part = z.strictObject({
+  name: z.string(),
+  count: z.int(),
+  massKg: kilograms.describe('all pieces, kg'),
+  centreOfGravityM: place,
+});
+
+const secondOpinion = z.strictObject({
+  restAngleDeg: numberOrNull,
+  periodAtSwingS: numberOrNull,
+  tipBackEnergyJ: numberOrNull,
+  slideM: numberOrNull,
+  lifts: z.boolean().nullable(),
+  disagreement: z.record(z.string(), z.number()),
+  tolerance: z.record(z.string(), z.number()),
+  notCovered: z.array(z.string()),
+});
+
+const load = z.strictObject({
+  id: z.enum(loadIds),
+  sitter: z.string().nullable().describe('name of the sitter; null for loads without one'),
+  massKg: kilograms,
+  centreOfGravityM: place,
+  inertiaKgM2: inertia,
+  goesOver: way.nullable(),
+  measures: z
+    .partialRecord(measureKey, numberOrNull)
+    .describe('every measure of this load; the unit is the ending of the name; null where it has no value'),
+  missing: z.partialRecord(measureKey, z.string()).describe('why a measure has no value'),
+  secondOpinion: secondOpinion
+    .nullable()
+    .describe('a second calculation by other means; null when none was made'),
+});
+
+const remedy = z.strictObject({
+  stage: z.enum(['drawing', 'cut', 'glued']),
+  changes: z.array(
+    z.strictObject({ dimension: z.string(), from: z.number(), to: z.number(), unit: z.string() }),
+  ),
+  value: z.number(),
+  breaks: z.array(z.string()),
+  moves: z.record(z.string(), z.number()),
+});
+
+const limit = z.strictObject({
+  id: z.string().describe('<load>/<limit>/<sitter>, the last part only for loads with a sitter'),
+  load: z.enum(loadIds),
+  sitter: z.string().nullable(),
+  measure: measureKey,
+  min: numberOrNull.describe('in the unit of the measure'),
+  max: numberOrNull,
+  value: numberOrNull,
+  margin: numberOrNull.describe('distance to the nearer bound, negative when it is not met'),
+  verdict,
+  reason: z.string().nullable(),
+  basis: z.string(),
+  remedies: z.array(remedy),
+});
+
+export const reportSchema = z.strictObject({
+  reportVersion: z.literal(1),
+  tool: z.strictObject({ name: z.string(), version: z.string() }),
+  design: z.strictObject({
+    name: z.string(),
+    file: z.string().describe('as typed'),
+    sha256: z.string().nullable().describe('of the file’s bytes'),
+    kind: z.enum(chairKinds),
+  }),
+  verdict: verdict.describe('fail if any limit fails; else unknown if any is unknown'),
+  chair: z.strictObject({
+    massKg: kilograms,
+    centreOfGravityM: place,
+    inertiaKgM2: inertia,
+    parts: z.array(part),
+  }),
+  loads: z.array(load),
+  limits: z.array(limit),
+  assumptions: z.array(z.strictObject({ what: z.string(), value: z.string(), basis: z.string() })),
+  cautions: z.array(z.string()),
+});
+
+export type ReportObject = z.infer<typeof reportSchema>;
+export type LoadObject = z.infer<typeof load>;
+export type LimitObject = z.infer<typeof limit>;
+export type Assumption = ReportObject['assumptions'][number];

@@ -1,0 +1,23 @@
+/** Specific gravity of green wood (oven-dry mass over green volume): Wood Handbook, FPL-GTR-282 (2021), table 5-3b. Read. */
+export const greenSpecificGravity: Readonly<Record<string, number>> = {
+  'white ash': 0.55,
+  beech: 0.56,
+  'yellow birch': 0.55,
+  cherry: 0.47,
+  hickory: 0.64,
+  'pignut hickory': 0.66,
+  pecan: 0.6,
+  'hard maple': 0.56,
+  'soft maple': 0.49,
+  'red oak': 0.56,
+  'southern red oak': 0.52,
+  'white oak': 0.6,
+  walnut: 0.51,
+  'yellow poplar': 0.4,
+  'Douglas fir': 0.45,
+  'eastern white pine': 0.34,
+  'loblolly pine': 0.47,
+  'longleaf pine': 0.54,
+  'shortleaf pine': 0.47,
+  'slash pine': 0.54,
+};
