@@ -1,4 +1,5 @@
 /** A world for the command line that lives in memory. */
+import type { Commands } from '../src/cli/commands.js';
 import { main } from '../src/cli/main.js';
 import { FileTrouble, type World } from '../src/cli/world.js';
 
@@ -17,6 +18,9 @@ export interface StandIn {
   readonly columns?: number;
   readonly env?: Readonly<Record<string, string>>;
 }
+
+/** The commands from their sources. */
+const commands = ((name: string) => import(`../src/cli/commands/${name}.ts`)) as Commands;
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>
   typeof content === 'string' ? new TextEncoder().encode(content) : content;
@@ -52,5 +56,5 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
     stderr: stream('stderr'),
     env,
   };
-  return { code: await main(world), ...said, written };
+  return { code: await main(world, commands), ...said, written };
 }

@@ -60,11 +60,13 @@ function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
 }
 
 /** A prism across the chair: m = ρ A b (or as weighed), I = m J / A, for all pieces of the part. */
-function weigh({ name, count, mass, density, across }: PartInSI, { outline }: PartOutline): ChairPart {
+function weigh(part: PartInSI, { outline }: PartOutline): ChairPart {
+  const { name, count, across } = part;
   const { area, centroid, polar } = outlineMoments(outline);
-  const one = mass ?? (density ?? NaN) * area * (across ?? NaN);
+  const one = part.mass ?? (part.density ?? NaN) * area * (across ?? NaN);
   if (!(one > 0)) throw new RangeError(`weigh: part ${name} of ${one} kg`);
-  return { name, count, mass: count * one, centre: centroid, inertia: (count * one * polar) / area };
+  const mass = count * one;
+  return { name, count, across, outline, mass, centre: centroid, inertia: (mass * polar) / area };
 }
 
 const statedEnds = ({ runs }: PartInSI, { ends }: PartOutline): readonly [Point, Point] | null =>

@@ -1,21 +1,29 @@
 /** A chair as bodies in SI, in its own frame as drawn: x forward, y up. */
 import type { DesignInSI } from '../design/design.js';
+import type { Outline } from '../geometry/piece.js';
 import type { Point } from '../geometry/point.js';
 import type { Profile } from '../geometry/profile.js';
 import type { RunningSurface } from '../geometry/running-surface.js';
 import type { SurfaceShape } from '../geometry/surface-shape.js';
 import type { MassProperties } from '../mass.js';
 
-export interface ChairPart extends MassProperties {
+/** Something that weighs; mass and inertia are those of all pieces. */
+export interface Weighed extends MassProperties {
   readonly name: string;
-  /** How many pieces; mass and inertia are those of all of them. */
   readonly count: number;
+}
+
+export interface ChairPart extends Weighed {
+  /** Side view. */
+  readonly outline: Outline;
+  /** Size of one piece across the chair, metres; null where the design does not say. */
+  readonly across: number | null;
 }
 
 export interface Chair {
   readonly parts: readonly ChairPart[];
   /** Fittings that weigh but touch nothing. */
-  readonly extras: readonly ChairPart[];
+  readonly extras: readonly Weighed[];
   /** The empty chair. */
   readonly body: MassProperties;
   /** The convex hull of all parts. Its owners are indices of `parts`. */

@@ -1,19 +1,27 @@
-/** The command line. Each command's own code is loaded only when it is called. */
+/** The command line. Each command is a bundle of its own, loaded only when it is called. */
 import { Command, CommanderError, Option } from 'commander';
 import { tool } from '../report/tool.js';
+import type { Commands } from './commands.js';
+import type { CheckSettings } from './commands/check.js';
+import { loadCompiled } from './load-compiled.js';
 import { processWorld } from './process-world.js';
 import { exitCodes, type World } from './world.js';
 
-/** Runs the command line on the real world; the exit code. */
-export const run = (own: NodeJS.Process): Promise<number> => main(processWorld(own));
+/**
+ * Runs the command line on the real world.
+ * @param dist folder of the built commands
+ * @returns the exit code
+ */
+export const run = (own: NodeJS.Process, dist: URL): Promise<number> =>
+  main(processWorld(own), (name) => Promise.resolve(loadCompiled(new URL(`${name}.cjs`, dist))));
 
-export async function main(world: World): Promise<number> {
+export async function main(world: World, commands: Commands): Promise<number> {
   if (world.argv.length === 0) {
     world.stdout.write(whatNext);
     return exitCodes.met;
   }
   let code: number = exitCodes.met;
-  const program = programFor(world, (answer) => (code = answer));
+  const program = programFor(world, commands, (answer) => (code = answer));
   try {
     await program.parseAsync(world.argv, { from: 'user' });
     return code;
@@ -32,7 +40,9 @@ const whatNext = `trueroll rolls a rocking-chair design on the floor before the 
   trueroll --help                      every command; trueroll check --help: one command with an example
 `;
 
-function programFor(world: World, answer: (code: number) => void): Command {
+type Answer = (code: number) => void;
+
+function programFor(world: World, commands: Commands, answer: Answer): Command {
   const program = new Command('trueroll')
     .description('Rolls a rocking-chair design on the floor as a rigid body, before the wood is cut.')
     .version(tool.version)
@@ -46,12 +56,12 @@ function programFor(world: World, answer: (code: number) => void): Command {
       },
     })
     .addHelpText('after', '\nExample:\n  $ trueroll check design.yaml\n');
-  addCheck(program, world, answer);
-  addSchema(program, world, answer);
+  addCheck(program, world, commands, answer);
+  addSchema(program, world, commands, answer);
   return program;
 }
 
-function addCheck(program: Command, world: World, answer: (code: number) => void): void {
+function addCheck(program: Command, world: World, commands: Commands, answer: Answer): void {
   program
     .command('check')
     .description('roll a design under every load and judge every limit')
@@ -74,20 +84,20 @@ Examples:
   $ cat design.yaml | trueroll check -
 `,
     )
-    .action(async (paths: string[], settings: Parameters<typeof import('./commands/check.js').check>[2]) => {
-      const { check } = await import('./commands/check.js');
+    .action(async (paths: string[], settings: CheckSettings) => {
+      const { check } = await commands('check');
       answer(await check(world, paths, settings));
     });
 }
 
-function addSchema(program: Command, world: World, answer: (code: number) => void): void {
+function addSchema(program: Command, world: World, commands: Commands, answer: Answer): void {
   program
     .command('schema')
     .description('print the JSON Schema of the design file or of the report')
     .argument('<of>', 'design or report')
     .addHelpText('after', '\nExample:\n  $ trueroll schema design > design.schema.json\n')
     .action(async (of: string) => {
-      const { schema } = await import('./commands/schema.js');
+      const { schema } = await commands('schema');
       answer(schema(world, of));
     });
 }

@@ -7,8 +7,8 @@ import { distance, minus, plus, times, touching, type Point } from './point.js';
 
 export type Simple = Line | Arc;
 
-/** How far chords may leave their curve: a micrometre, a fiftieth of what counts as touching. */
-export const chordTolerance = touching / 50;
+/** How far chords may leave their curve: five micrometres, a tenth of what counts as touching. */
+export const chordTolerance = touching / 10;
 
 /** Pieces of no length are left out. */
 export const onChords = (loop: Loop): readonly Simple[] =>

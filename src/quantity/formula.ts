@@ -18,9 +18,6 @@ import {
 } from './term.js';
 import type { NameScope, Token } from './tokens.js';
 
-// mathjs declares each of its `…Dependencies` as possibly undefined.
-const { parse } = create({ parseDependencies } as unknown as FactoryFunctionMap);
-
 interface SymbolNode {
   readonly type: 'SymbolNode';
   readonly name: string;
@@ -39,12 +36,41 @@ interface Text {
 
 /** The term that well arranged tokens stand for. */
 export function termOf(text: Text): Term {
-  return walk(parse(text.tokens.map(placeholder).join(' ')) as unknown as Node, text);
+  return walk(withoutOrder(text.tokens) ?? parsed(text.tokens), text);
 }
+
+const operations = { '+': 'add', '-': 'subtract', '*': 'multiply', '/': 'divide', '^': 'pow' } as const;
+
+/** One value, one with a sign, or two with an operator have no order to find; most values of a design are such. */
+function withoutOrder(tokens: readonly Token[]): Node | null {
+  const operands = tokens.flatMap(({ kind }, index) =>
+    kind === 'literal' || kind === 'constant' || kind === 'name' ? [symbol(index)] : [],
+  );
+  const [first, second] = tokens;
+  if (tokens.length === 1) return operands[0] ?? null;
+  if (tokens.length === 2 && first!.kind === 'sign' && operands.length === 1)
+    return { type: 'OperatorNode', fn: first!.sign === '-' ? 'unaryMinus' : 'unaryPlus', args: operands };
+  if (tokens.length === 3 && second!.kind === 'operator' && operands.length === 2)
+    return { type: 'OperatorNode', fn: operations[second!.sign], args: operands };
+  return null;
+}
+
+const symbol = (index: number): SymbolNode => ({ type: 'SymbolNode', name: `q${index}` });
+
+function parsed(tokens: readonly Token[]): Node {
+  parser ??= newParser();
+  return parser(tokens.map(placeholder).join(' ')) as unknown as Node;
+}
+
+/** Made when it is first needed: to start it takes longer than to read a small design. */
+let parser: ReturnType<typeof newParser> | undefined;
+
+// mathjs declares each of its `…Dependencies` as possibly undefined.
+const newParser = () => create({ parseDependencies } as unknown as FactoryFunctionMap).parse;
 
 function placeholder(token: Token, index: number): string {
   if (token.kind === 'operator' || token.kind === 'sign') return token.sign;
-  return { open: '(', close: ')', comma: ',' }[token.kind as string] ?? `q${index}`;
+  return { open: '(', close: ')', comma: ',' }[token.kind as string] ?? symbol(index).name;
 }
 
 const tokenOf = ({ name }: SymbolNode, { tokens }: Text): Token => tokens[Number(name.slice(1))]!;

@@ -2,17 +2,48 @@
 import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { supportAt } from '../geometry/profile.js';
-import { formatDegrees, formatLength } from '../quantity/print.js';
+import { implausible, type Implausible } from '../checks/plausibility.js';
+import {
+  formatDegrees,
+  formatInches,
+  formatKilograms,
+  formatLength,
+  formatMillimetres,
+  formatNumber,
+} from '../quantity/print.js';
+import type { LengthUnit } from '../quantity/units.js';
 import { loadWords, measureWords, sayValue, whoOf } from './measure-words.js';
 
 export const cautionsOf = (result: CheckResult): string[] => [
   ...drawnFloor(result),
+  ...implausible(result.chair).map((sign) => sayImplausible(sign, result.design.units)),
   ...otherRests(result),
   ...otherSides(result),
   ...flats(result),
   ...porchFloor(result),
   ...standingCautions,
 ];
+
+/** Gaps want a finer rule than the parts do. */
+const formatLengthFine = (length: number, units: LengthUnit): string =>
+  units === 'in' || units === 'ft' ? formatInches(length, 32) : formatMillimetres(length, 1);
+
+function sayImplausible(sign: Implausible, units: LengthUnit): string {
+  switch (sign.what) {
+    case 'light':
+      return `The chair weighs ${formatKilograms(sign.mass)}: lighter than most. Is a part, a \`count\` or an \`across\` missing?`;
+    case 'heavy':
+      return `The chair weighs ${formatKilograms(sign.mass)}: heavier than most. Is an \`across\` or a \`count\` too large?`;
+    case 'heavy part':
+      return `${sign.part} is ${formatNumber(100 * sign.share, 0)} % of the chair’s weight. Weigh it, or look at its \`across\`.`;
+    case 'narrow seat':
+      return `${sign.part} is ${formatLength(sign.across, units)} across the chair: \`across\` is its width, not its thickness.`;
+    case 'gap':
+      return `${sign.parts.join(' and ')} are ${formatLengthFine(sign.gap, units)} apart: were they meant to touch?`;
+    case 'rocker alone':
+      return `${sign.part} touches no other part: what carries the chair on its rockers?`;
+  }
+}
 
 /** The contract's figure: a drawing whose floor lies farther from y = 0 is probably not drawn as meant. */
 const drawnFloorTolerance = 0.003;
