@@ -45,6 +45,9 @@ export async function timeRatio(subject: Timed, yardstick: Timed, repeats: numbe
   return quartiles(ratios);
 }
 
+/** Milliseconds until V8 has compiled what is hot: what a sweep of ten thousand calls sees. */
+const warmUp = 1000;
+
 /**
  * Microseconds a call, over batches long enough (a few ms) that the clock's own step does not show. The lower
  * quartile is what the code takes when nothing else runs.
@@ -56,6 +59,7 @@ export function microsecondsPerCall(call: () => unknown, batches = 31): Quartile
     for (let i = 0; i < calls; i++) call();
     return performance.now() - start;
   };
+  for (const warm = performance.now(); performance.now() - warm < warmUp; ) call();
   while (batch() < 5) calls *= 2;
   return quartiles(Array.from({ length: batches }, () => (1000 * batch()) / calls));
 }

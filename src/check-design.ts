@@ -57,7 +57,7 @@ export function checkDesign(
 
 /** The same from numbers on: rolls the chair under every load and judges every limit. */
 export function checkChair(design: DesignInSI, chair: Chair, people: People): Omit<CheckResult, 'file'> {
-  const loads = rollLoads(chair, loadsOf(design, chair, people)).map((record) => ({
+  const loads = rollLoads(chair, loadsOf(design, chair, people), design.floor.rolling).map((record) => ({
     record,
     measured: measureLoad(record),
   }));

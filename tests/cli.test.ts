@@ -25,7 +25,7 @@ describe('trueroll', () => {
     expect(tool.version).toBe(version);
   });
 
-  it.each([[['--help']], [['check', '--help']], [['schema', '--help']]])(
+  it.each([[['--help']], [['check', '--help']], [['compare', '--help']], [['schema', '--help']]])(
     '%s shows an example',
     async (argv) => {
       const { code, stdout } = await trueroll(argv);
@@ -60,7 +60,7 @@ describe('exit codes', () => {
     ['the worst of several, unknown', ['bad.yaml', 'unknown.yaml'], 2],
     ['a bad file among good ones', ['good.yaml', 'broken.yaml'], 2],
   ])('%s', async (_, paths, code) => {
-    for (const format of ['text', 'json'])
+    for (const format of ['text', 'json', 'junit', 'markdown'])
       expect(
         await trueroll(['check', ...paths, '--format', format], {
           files: { ...files, 'unknown.yaml': unknown },
@@ -179,7 +179,7 @@ describe('check --format json', () => {
 });
 
 describe('schema', () => {
-  it.each(['design', 'report'])('%s is a JSON Schema', async (of) => {
+  it.each(['design', 'report', 'comparison'])('%s is a JSON Schema', async (of) => {
     const { code, stdout } = await trueroll(['schema', of]);
     expect(code).toBe(0);
     expect(JSON.parse(stdout)).toMatchObject({

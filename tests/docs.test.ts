@@ -1,7 +1,10 @@
 /** The README's examples run, and its lists are those of the code. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
 import { woodNames, woods } from '../src/wood/woods.js';
+import { junitProblems } from './oracles/junit-format.js';
+import { readXml } from './oracles/xml.js';
 import { trueroll } from './stand-in-world.js';
 
 const readme = readFileSync('README.md', 'utf8');
@@ -39,10 +42,56 @@ describe('the README', () => {
   });
 
   it('names only commands, options and files that exist', async () => {
-    const help = (await trueroll(['check', '--help'])).stdout;
+    const helps = await Promise.all(['check', 'compare'].map((of) => trueroll([of, '--help'])));
+    const help = helps.map(({ stdout }) => stdout).join('\n');
     for (const [option] of readme.matchAll(/(?<=`)--[a-z-]+/g))
       if (option !== '--ignore-scripts') expect(help).toContain(option);
     for (const [, script] of readme.matchAll(/npm run ([a-z]+)/g))
       expect(readFileSync('package.json', 'utf8')).toContain(`"${script!}":`);
+  });
+});
+
+describe('the workflow of the README', () => {
+  interface Step {
+    readonly run?: string;
+    readonly uses?: string;
+    readonly with?: Readonly<Record<string, string | number>>;
+  }
+  const { jobs } = parse(blockAfter('workflow')) as { jobs: { roll: { steps: readonly Step[] } } };
+  const { steps } = jobs.roll;
+  const lines = steps.flatMap(({ run }) => run?.trim().split('\n') ?? []);
+  const designs = ['designs/cabin.yaml', 'designs/porch.yaml'];
+  const world = {
+    files: Object.fromEntries(designs.map((path) => [path, files['cabin.yaml']])),
+    stdin: files['cabin.yaml'],
+  };
+
+  /** The arguments of a line's call of trueroll, as a shell would hand them on. */
+  function argumentsIn(line: string): string[] {
+    const [, words = ''] = /(?:^|\| )trueroll ([^|>]+)/.exec(line) ?? [];
+    return words
+      .trim()
+      .split(' ')
+      .flatMap((word) => (word === 'designs/*.yaml' ? designs : [word]));
+  }
+  const calls = lines.filter((line) => line.includes('trueroll ')).map(argumentsIn);
+
+  it('calls trueroll as it may be called, and is answered', async () => {
+    expect(calls.map(([command]) => command)).toEqual(['check', 'check', 'compare']);
+    const outcomes = await Promise.all(calls.map((argv) => trueroll(argv, world)));
+    expect(outcomes.map(({ code, stderr }) => [code, stderr])).toEqual(calls.map(() => [0, '']));
+    const [judged, summary, moved] = outcomes;
+    expect(junitProblems(readXml(judged!.written.get('report.xml')!))).toEqual([]);
+    expect(summary!.stdout).toMatch(/^### All listed limits met, /);
+    expect(moved!.stdout).toContain('Nothing moved');
+  });
+
+  it('keeps the report that it writes, and installs as the first page says', () => {
+    const kept = steps.find(({ uses }) => uses?.startsWith('actions/upload-artifact@'));
+    expect(calls[0]!.slice(-2)).toEqual(['--out', kept?.with?.['path']]);
+    expect(lines).toContain('npm ci && npm link');
+    const { engines } = JSON.parse(readFileSync('package.json', 'utf8')) as { engines: { node: string } };
+    const node = steps.find(({ uses }) => uses?.startsWith('actions/setup-node@'))?.with?.['node-version'];
+    expect(engines.node).toContain(`>=${String(node)}.`);
   });
 });

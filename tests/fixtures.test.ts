@@ -1,13 +1,13 @@
 /**
  * Every fixture against its answers. They were got outside this code: closed forms, hand calculation, brute force with
- * 34 digits; each case's why.md says how, and each answer's `how`.
+ * 34 digits and more; each case's why.md says how, and each answer's `how`.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checkDesign, type CheckResult } from '../src/check-design.js';
-import { main } from '../src/cli/main.js';
 import { measuresOf } from '../src/names.js';
 import type { ReportObject } from '../src/report/schema.js';
+import { trueroll } from './stand-in-world.js';
 
 interface Answer {
   readonly of: string;
@@ -15,6 +15,8 @@ interface Answer {
   readonly value: number | string | null | readonly number[];
   /** Absolute; not stated: exactly this. */
   readonly tolerance?: number;
+  /** Of a measure without a value: what its reason has to say. */
+  readonly says?: string;
   readonly how: string;
 }
 interface Answers {
@@ -30,24 +32,12 @@ const designOf = (name: string): string => `fixtures/${name}/design.yaml`;
 const answersOf = (name: string): Answers =>
   JSON.parse(readFileSync(`fixtures/${name}/answers.json`, 'utf8')) as Answers;
 
-/** The command line on one real file, its streams caught. */
+/** The command line on one file. */
 async function check(path: string): Promise<{ exitCode: number; report: ReportObject }> {
-  const caught = { stdout: '', stderr: '' };
-  const stream = (name: keyof typeof caught) => ({
-    write: (text: string) => void (caught[name] += text),
-    isTTY: false,
-    columns: undefined,
-  });
-  const exitCode = await main({
-    argv: ['check', path, '--format', 'json'],
-    files: { read: (file) => Promise.resolve(readFileSync(file)), write: () => Promise.resolve() },
-    stdin: () => Promise.resolve(new Uint8Array()),
-    stdout: stream('stdout'),
-    stderr: stream('stderr'),
-    env: {},
-  });
-  expect(caught.stderr).toBe('');
-  return { exitCode, report: JSON.parse(caught.stdout) as ReportObject };
+  const files = { [path]: readFileSync(path) };
+  const { code, stdout, stderr } = await trueroll(['check', path, '--format', 'json'], { files });
+  expect(stderr).toBe('');
+  return { exitCode: code, report: JSON.parse(stdout) as ReportObject };
 }
 
 function resultOf(path: string): CheckResult {
@@ -64,8 +54,14 @@ function found(report: ReportObject, result: CheckResult, { of, measure }: Answe
   if (measure === 'leastRadiusM' || measure === 'leastReachM')
     return field(named(result.limits, 'id', name)?.reason, measure.slice(0, -1));
   if (what === 'limit') return field(named(report.limits, 'id', name), measure);
-  const load = named(report.loads, 'id', of);
-  return measure === 'goesOver' ? load?.goesOver : field(load?.measures, measure);
+  const load = loadOf(report, of);
+  return measure in (load?.measures ?? {}) ? field(load?.measures, measure) : field(load, measure);
+}
+
+/** `empty`, or `seated/shortest`. */
+function loadOf(report: ReportObject, of: string): ReportObject['loads'][number] | undefined {
+  const [id, sitter = null] = of.split(/\/(.*)/u, 2);
+  return report.loads.find((load) => load.id === id && load.sitter === sitter);
 }
 
 const field = (object: unknown, key: string): unknown =>
@@ -111,8 +107,17 @@ describe.each(cases)('%s', (name) => {
       const value = found(report, result, answer);
       const shown = `${of} ${measure}: found ${JSON.stringify(value)}, answer ${JSON.stringify(answer)}`;
       expect(agrees(value, answer), shown).toBe(true);
+      if (answer.says !== undefined)
+        expect(field(loadOf(report, of)?.missing, measure)).toContain(answer.says);
     },
   );
+
+  it('has an answer for every measure of every load', () => {
+    const answered = wanted.answers.map(({ of, measure }) => `${of} ${measure}`);
+    for (const { id, sitter, measures } of report.loads)
+      for (const key of Object.keys(measures))
+        expect(answered).toContain(`${sitter === null ? id : `${id}/${sitter}`} ${key}`);
+  });
 
   it('has an answer for every limit that was judged', () => {
     const answered = wanted.answers.filter(({ measure }) => measure === 'verdict').map(({ of }) => of);
@@ -136,7 +141,7 @@ describe('the fixtures together', () => {
       cases.flatMap((name) =>
         answersOf(name)
           .answers.filter(({ value }) => typeof value === 'number')
-          .map(({ of, measure }) => `${of} ${measure}`),
+          .map(({ of, measure }) => `${of.split('/', 1)[0]} ${measure}`),
       ),
     );
     const rolled = new Set(

@@ -2,13 +2,10 @@
 import type { DesignInSI, PartInSI } from '../design/design.js';
 import { outlineMoments } from '../geometry/area-moments.js';
 import type { Flaw } from '../geometry/flaw.js';
-import { profileOf } from '../geometry/profile.js';
-import { runningSurface } from '../geometry/running-surface.js';
-import { surfaceShape } from '../geometry/surface-shape.js';
-import type { Point } from '../geometry/point.js';
 import { combineMasses } from '../mass.js';
 import type { Chair, ChairPart } from './chair.js';
 import { partOutline, type PartOutline } from './part-outline.js';
+import { rolledOn } from './rockers.js';
 
 /** A flaw of the drawing and the path in the design file to what has it. */
 export interface DrawingFault {
@@ -41,16 +38,19 @@ function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
     centre: at,
     inertia,
   }));
-  const profile = profileOf(outlines.map(({ outline }) => outline.map(({ boundary }) => boundary)));
-  const surface = runningSurface(profile, (part) => statedEnds(design.parts[part]!, outlines[part]!));
+  const body = combineMasses([...parts, ...extras]);
   const { seat, back, arms, spacing, wall } = design;
+  const asideOfMiddle = (spacing ?? 0) / 2;
+  const moment = parts.reduce(
+    (sum, { mass }, i) => sum + mass * leftwards(design.parts[i]!) * asideOfMiddle,
+    0,
+  );
   return {
     parts,
     extras,
-    body: combineMasses([...parts, ...extras]),
-    profile,
-    surface,
-    surfaceShape: surfaceShape(profile, surface),
+    body,
+    offset: moment / body.mass,
+    ...rolledOn(design, outlines),
     seat,
     back,
     arms,
@@ -58,6 +58,8 @@ function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
     wall,
   };
 }
+
+const leftwards = ({ side }: PartInSI): number => ({ left: 1, right: -1, both: 0 })[side ?? 'both'];
 
 /** A prism across the chair: m = ρ A b (or as weighed), I = m J / A, for all pieces of the part. */
 function weigh(part: PartInSI, { outline }: PartOutline): ChairPart {
@@ -68,6 +70,3 @@ function weigh(part: PartInSI, { outline }: PartOutline): ChairPart {
   const mass = count * one;
   return { name, count, across, outline, mass, centre: centroid, inertia: (mass * polar) / area };
 }
-
-const statedEnds = ({ runs }: PartInSI, { ends }: PartOutline): readonly [Point, Point] | null =>
-  runs ? [runs.from, runs.to] : ends;

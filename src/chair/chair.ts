@@ -26,10 +26,14 @@ export interface Chair {
   readonly extras: readonly Weighed[];
   /** The empty chair. */
   readonly body: MassProperties;
-  /** The convex hull of all parts. Its owners are indices of `parts`. */
+  /** How far its centre of gravity lies to the sitter's left of the middle plane, metres. */
+  readonly offset: number;
+  /** The convex hull of all parts; where the sides are unlike, the mean of both. Its owners are indices of `parts`. */
   readonly profile: Profile;
   readonly surface: RunningSurface;
   readonly surfaceShape: SurfaceShape;
+  /** Each side's own profile where they are unlike; null: alike. */
+  readonly sides: { readonly left: Profile; readonly right: Profile } | null;
   readonly seat: DesignInSI['seat'];
   readonly back: DesignInSI['back'];
   readonly arms: DesignInSI['arms'];

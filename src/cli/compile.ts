@@ -1,4 +1,4 @@
-/** The last step of the build: runs one check and keeps what V8 compiled for it. `node dist/compile.js DESIGN` */
+/** The last step of the build: runs the quick commands once and keeps what V8 compiled for them. `node dist/compile.js DESIGN` */
 import { readFile } from 'node:fs/promises';
 import process from 'node:process';
 import type { Commands } from './commands.js';
@@ -7,20 +7,26 @@ import type { Output, World } from './world.js';
 
 const unheard: Output = { write: () => undefined, isTTY: false, columns: undefined };
 
-const world: World = {
-  argv: ['check', ...process.argv.slice(2)],
+const worldOf = (argv: readonly string[]): World => ({
+  argv,
   files: { read: (path) => readFile(path), write: () => Promise.resolve() },
   stdin: () => Promise.resolve(new Uint8Array()),
   stdout: unheard,
   stderr: unheard,
   env: {},
-};
+});
 
 const dist = new URL('./', import.meta.url);
-const program = compiling<typeof import('./main.js')>(new URL('main.cjs', dist));
-const check = compiling<typeof import('./commands/check.js')>(new URL('check.cjs', dist));
-const code = await program.exported.main(world, (() =>
-  Promise.resolve(check.exported)) as unknown as Commands);
-if (code !== 0) throw new Error(`the check that is compiled ended with ${code}`);
+const program = compiling(new URL('main.cjs', dist));
+const { main } = program.exported as typeof import('./main.js');
+const [, , design = ''] = process.argv;
+for (const argv of [
+  ['check', design],
+  ['compare', design, design],
+]) {
+  const command = compiling(new URL(`${argv[0]!}.cjs`, dist));
+  const code = await main(worldOf(argv), (() => Promise.resolve(command.exported)) as Commands);
+  if (code !== 0) throw new Error(`${argv.join(' ')}, which is compiled, ended with ${code}`);
+  command.keep();
+}
 program.keep();
-check.keep();

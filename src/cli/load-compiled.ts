@@ -9,15 +9,15 @@ import { fileURLToPath } from 'node:url';
 import { Script } from 'node:vm';
 
 /** @param bundle a CommonJS file; its cache lies beside it, named `.cache` after it */
-export function loadCompiled<T>(bundle: URL): T {
+export function loadCompiled(bundle: URL): unknown {
   const path = fileURLToPath(bundle);
-  return load<T>(path, cacheOf(path)).exported;
+  return load(path, cacheOf(path)).exported;
 }
 
 /** The same without a cache; `keep` writes one, of all that was compiled until then. */
-export function compiling<T>(bundle: URL): { readonly exported: T; readonly keep: () => void } {
+export function compiling(bundle: URL): { readonly exported: unknown; readonly keep: () => void } {
   const path = fileURLToPath(bundle);
-  const { script, exported } = load<T>(path, undefined);
+  const { script, exported } = load(path, undefined);
   return {
     exported,
     keep: () => {
@@ -36,13 +36,13 @@ function cacheOf(path: string): Buffer | undefined {
   }
 }
 
-function load<T>(path: string, cachedData: Buffer | undefined): { script: Script; exported: T } {
+function load(path: string, cachedData: Buffer | undefined): { script: Script; exported: unknown } {
   const source = readFileSync(path, 'utf8');
   const script = new Script(`(function (exports, require, module, __filename, __dirname) {${source}\n})`, {
     filename: path,
     ...(cachedData && { cachedData }),
   });
-  const module = { exports: {} as T };
+  const module = { exports: {} as unknown };
   const wrapper = script.runInThisContext() as (...parts: unknown[]) => void;
   wrapper(module.exports, createRequire(path), module, path, dirname(path));
   return { script, exported: module.exports };

@@ -7,6 +7,7 @@
  *     ellipse arc   tan t = (B·d)/(A·d)
  *     cubic         a quadratic equation in t
  */
+import { integrate } from '../numeric/integrate.js';
 import { signChanges } from '../numeric/root.js';
 import { fullTurn } from './lean.js';
 import type { Cubic, EllipseArc } from './piece.js';
@@ -62,6 +63,24 @@ export function placeAt(form: CurveForm, t: number): Point {
   const { centre, axisA, axisB } = form;
   const [cos, sin] = [Math.cos(t), Math.sin(t)];
   return { x: centre.x + axisA.x * cos + axisB.x * sin, y: centre.y + axisA.y * cos + axisB.y * sin };
+}
+
+/** p(b) - p(a), without cancellation for parameters near each other. */
+export function wayBetween(form: CurveForm, a: number, b: number): Point {
+  const step = b - a;
+  if (form.kind === 'powers') {
+    const { c1, c2, c3 } = form;
+    const [first, second] = [a + b, a * a + a * b + b * b];
+    return {
+      x: step * (c1.x + first * c2.x + second * c3.x),
+      y: step * (c1.y + first * c2.y + second * c3.y),
+    };
+  }
+  const { axisA, axisB } = form;
+  const chord = 2 * Math.sin(step / 2);
+  const middle = (a + b) / 2;
+  const [cos, sin] = [chord * Math.cos(middle), chord * Math.sin(middle)];
+  return { x: axisB.x * cos - axisA.x * sin, y: axisB.y * cos - axisA.y * sin };
 }
 
 /** p' */
@@ -185,4 +204,14 @@ export function curvatureRadius(form: CurveForm, t: number): number {
   const v = velocity(form, t);
   const speed2 = dot(v, v);
   return speed2 === 0 ? 0 : (speed2 * Math.sqrt(speed2)) / Math.abs(cross(v, acceleration(form, t)));
+}
+
+/** Length between the places at two leans, metres: ∫ |p'| dt, even where ρ has no bound (a flex at an end). */
+export function lengthOver(curve: ConvexCurve, from: number, to: number): number {
+  const speed = (t: number): number => {
+    const v = velocity(curve.form, t);
+    return Math.sqrt(dot(v, v));
+  };
+  const length = Math.abs(integrate(speed, parameterAt(curve, from), parameterAt(curve, to)));
+  return to < from ? -length : length;
 }

@@ -10,10 +10,10 @@
  */
 import { signChanges } from '../numeric/root.js';
 import { convexCurves, placeAt } from './convex-curve.js';
-import { isCorner, supportOn, type Carrier, type OutlineElement } from './hull-element.js';
-import { fullTurn, leanFacingDown, withinTurn } from './lean.js';
+import { contactOn, isCorner, supportOn, type Carrier, type OutlineElement } from './hull-element.js';
+import { fullTurn, leanFacingDown, upward, withinTurn } from './lean.js';
 import { startOf, type Loop, type Piece } from './piece.js';
-import { distance, minus, samePlace } from './point.js';
+import { distance, minus } from './point.js';
 
 interface Span {
   readonly from: number;
@@ -28,6 +28,8 @@ interface Span {
 const tie = 4e-15;
 /** A span of leans narrower than this comes from rounding a meeting point; leaving it out moves S by less than 1e-13 m. */
 const sliver = 1e-13;
+/** Corners nearer than this share of the size are one corner drawn twice. */
+const hair = 1e-12;
 
 /**
  * The hull as elements in order of lean, covering one turn from the first `from`. Between two elements whose
@@ -42,7 +44,7 @@ export function convexHull(bodies: readonly (readonly Loop[])[]): OutlineElement
   if (single.length === 0) throw new RangeError('convexHull: no outline');
   const size = single.flat().reduce((largest, { carrier }) => Math.max(largest, extent(carrier)), 0);
   if (!Number.isFinite(size)) throw new RangeError(`convexHull: an outline of size ${size}`);
-  return closeTurn(withoutSlivers(envelopeOf(single, tie * size)));
+  return closeTurn(withoutRounding(envelopeOf(single, tie * size), size), size);
 }
 
 /** The farthest that anything of it lies from the origin, roughly. */
@@ -168,34 +170,59 @@ function meetings(a: Carrier, b: Carrier, from: number, to: number, tolerance: n
  */
 const curveSteps = 32;
 
-function withoutSlivers(spans: readonly Span[]): OutlineElement[] {
+function withoutRounding(spans: readonly Span[], size: number): OutlineElement[] {
   const kept: OutlineElement[] = [];
   for (const { from, to, carrier } of spans) {
     if (carrier === null) throw new RangeError('convexHull: nothing below at some lean');
     const last = kept.at(-1);
     if (last !== undefined && to - from < sliver) kept[kept.length - 1] = { ...last, to };
-    else if (last !== undefined && sameCarrier(last, carrier)) kept[kept.length - 1] = { ...last, to };
-    else kept.push({ ...carrier, from, to });
+    else append(kept, { ...carrier, from, to }, size);
   }
   return kept;
 }
 
+function append(kept: OutlineElement[], element: OutlineElement, size: number): void {
+  const [before, last] = [kept.at(-2), kept.at(-1)];
+  if (last !== undefined && isSame(last, element, size)) kept[kept.length - 1] = { ...last, to: element.to };
+  else if (before !== undefined && last !== undefined && isHidden(last, before, element, size)) {
+    const middle = (last.from + last.to) / 2;
+    kept.splice(-2, 2, { ...before, to: middle });
+    append(kept, { ...element, from: middle }, size);
+  } else kept.push(element);
+}
+
+/** A corner between two flats that stands out by rounding, such as a point on an edge that does not lie level. */
+function isHidden(
+  corner: OutlineElement,
+  before: OutlineElement,
+  after: OutlineElement,
+  size: number,
+): boolean {
+  if (!isCorner(corner)) return false;
+  const middle = (corner.from + corner.to) / 2;
+  const [here, ...beside] = [
+    contactOn(corner, middle),
+    contactOn(before, before.to),
+    contactOn(after, after.from),
+  ] as const;
+  if (beside.some((place) => distance(place, here) <= hair * size)) return false;
+  return beside.some((place) => upward(minus(place, here), middle) <= tie * size);
+}
+
 /** The same corner, circle or curve met twice, such as the corner that two loops share but for rounding. */
-function sameCarrier(a: Carrier, b: Carrier): boolean {
+function isSame(a: Carrier, b: Carrier, size: number): boolean {
   if (a.owner !== b.owner) return false;
   if (a.kind === 'curve' || b.kind === 'curve')
     return a.kind === 'curve' && b.kind === 'curve' && a.curve === b.curve;
   const apart = distance(a.centre, b.centre);
-  return a.radius === b.radius && apart <= (a.radius === 0 ? samePlace : 0);
+  return a.radius === b.radius && apart <= (a.radius === 0 ? hair * size : 0);
 }
 
 /** The turn was cut open at -π: join what was cut there. */
-function closeTurn(elements: OutlineElement[]): OutlineElement[] {
+function closeTurn(elements: OutlineElement[], size: number): OutlineElement[] {
   const [first, last] = [elements[0]!, elements.at(-1)!];
   if (elements.length === 1) return elements;
-  if (sameCarrier(first, last))
-    return [...elements.slice(1, -1), { ...last, to: last.to + (first.to - first.from) }];
-  if (first.to - first.from < sliver)
+  if (isSame(first, last, size) || first.to - first.from < sliver)
     return [...elements.slice(1, -1), { ...last, to: last.to + (first.to - first.from) }];
   return elements;
 }

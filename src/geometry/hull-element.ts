@@ -6,8 +6,7 @@
  *
  * Of a mean, S, p, ρ and length are the means of both, each for the same θ.
  */
-import { integrate } from '../numeric/integrate.js';
-import { curvatureRadius, parameterAt, placeAt, type ConvexCurve } from './convex-curve.js';
+import { curvatureRadius, lengthOver, parameterAt, placeAt, type ConvexCurve } from './convex-curve.js';
 import { upward } from './lean.js';
 import { midpoint, type Point } from './point.js';
 
@@ -125,7 +124,7 @@ function lengthBetween(carrier: HullCarrier, from: number, to: number): number {
     case 'round':
       return carrier.radius * (to - from);
     case 'curve':
-      return integrate((lean) => radiusOn(carrier, lean), from, to);
+      return lengthOver(carrier.curve, from, to);
     case 'mean':
       return (lengthBetween(carrier.left, from, to) + lengthBetween(carrier.right, from, to)) / 2;
   }

@@ -20,7 +20,7 @@ import { elementAt, profileFrom, type Profile } from './profile.js';
  */
 export function meanProfile(left: Profile, right: Profile): Profile {
   const cuts = commonStarts(left, right);
-  const end = cuts[0]! + fullTurn;
+  const end = left.elements.at(-1)!.to;
   const elements = cuts.flatMap((from, i) => {
     const to = cuts[i + 1] ?? end;
     const middle = (from + to) / 2;

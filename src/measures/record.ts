@@ -11,12 +11,17 @@ export interface LoadRecord {
   readonly roll: RollRecord;
   /** Why it does not come to rest on its rockers; null when it does. */
   readonly noRest: NoRest | null;
+  /** Rolling arm of the floor, metres. */
+  readonly resistance: number;
   /** Lean of the empty chair at rest; null where it has none. */
   readonly emptyRest: number | null;
 }
 
-/** Every load rolled, each once. */
-export function rollLoads(chair: Chair, loads: readonly Load[]): LoadRecord[] {
+/**
+ * Every load rolled, each once.
+ * @param resistance rolling arm of the floor, metres
+ */
+export function rollLoads(chair: Chair, loads: readonly Load[], resistance: number): LoadRecord[] {
   const rolled = loads.map((load) => ({ load, roll: rollOne(chair, load) }));
   const empty = rolled.find(({ load }) => load.id === 'empty')?.roll;
   const emptyRest = (empty ?? rollEmpty(chair)).atRest?.rest.lean ?? null;
@@ -25,6 +30,7 @@ export function rollLoads(chair: Chair, loads: readonly Load[]): LoadRecord[] {
     load,
     roll,
     noRest: roll.atRest ? null : whyNoRest(chair, load.body, roll),
+    resistance,
     emptyRest,
   }));
 }

@@ -29,9 +29,9 @@ export const tipForwardPush = push('forward');
 export const rockerEndBack = ofSide('back', ({ rockerEnd }) => rockerEnd);
 export const rockerEndForward = ofSide('forward', ({ rockerEnd }) => rockerEnd);
 
-/** An estimate, about one rocker; the chair's centre of gravity in its middle plane. */
-export const tipSideways = ofRest(({ rest }, { chair: { spacing } }) =>
+/** An estimate, about one rocker; the riders sit in the middle plane. */
+export const tipSideways = ofRest(({ rest }, { chair: { spacing, offset, body }, load }) =>
   spacing === null
     ? missing('the design does not say how far apart the rockers are (`spacing`)')
-    : tipSidewaysAt(spacing, rest.height),
+    : tipSidewaysAt(spacing, rest.height, (offset * body.mass) / load.body.mass),
 );

@@ -26,16 +26,25 @@ const gaussMiddle = 0.417959183673469387755102040816327;
 const agreement = 1e-13;
 /** 2⁻⁴⁰ of the range: a function that still disagrees there has an end that should have been substituted away. */
 const deepest = 40;
+/** Halves of halves looked at in all: a peak or a jump takes two a depth, what is rough everywhere would never end. */
+const mostRanges = 2000;
 
 /**
  * ∫ f from a to b, to about 1e-13 of its size for a smooth f.
  * @throws RangeError when it does not settle, or f is not finite.
  */
 export function integrate(f: (x: number) => number, a: number, b: number): number {
-  return halving(f, a, b, 0, 0);
+  return halving(f, a, b, 0, 0, { left: mostRanges });
 }
 
-function halving(f: (x: number) => number, a: number, b: number, whole: number, depth: number): number {
+function halving(
+  f: (x: number) => number,
+  a: number,
+  b: number,
+  whole: number,
+  depth: number,
+  ranges: { left: number },
+): number {
   const middle = (a + b) / 2;
   const half = (b - a) / 2;
   const atMiddle = f(middle);
@@ -51,8 +60,9 @@ function halving(f: (x: number) => number, a: number, b: number, whole: number, 
   if (!Number.isFinite(value)) throw new RangeError(`integrate: not finite between ${a} and ${b}`);
   const size = Math.max(Math.abs(value), whole);
   if (settled(Math.abs(fine - coarse) * Math.abs(half), size)) return value;
-  if (depth >= deepest) throw new RangeError(`integrate: does not settle near ${middle}`);
-  return halving(f, a, middle, size, depth + 1) + halving(f, middle, b, size, depth + 1);
+  ranges.left -= 2;
+  if (depth >= deepest || ranges.left < 0) throw new RangeError(`integrate: does not settle near ${middle}`);
+  return halving(f, a, middle, size, depth + 1, ranges) + halving(f, middle, b, size, depth + 1, ranges);
 }
 
 /** QUADPACK's estimate: the fine rule's error is about (200 × disagreement)^1.5 of the size. */

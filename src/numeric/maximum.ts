@@ -21,11 +21,14 @@ export function maximum(f: (x: number) => number, a: number, b: number, samples 
   return Math.max(best, climb(f, left, right));
 }
 
-/** Whether an end is the top is asked this share of a step inside: nearer, rounding would answer. */
-const inside = 1e-3;
+/** Whether an end is the top is asked this share of a step inside: what lies nearer is higher by its square at most. */
+const inside = 1e-6;
+
+/** Nearer than some roundings of the places themselves no step is left to take. */
+const roundings = 8 * 2 ** -52;
 
 function climb(f: (x: number) => number, a: number, b: number): number {
-  const tolerance = closeness * Math.abs(b - a);
+  const tolerance = Math.max(closeness * Math.abs(b - a), roundings * Math.max(Math.abs(a), Math.abs(b)));
   let [left, right] = [a, b];
   let [inLeft, inRight] = [b - golden * (b - a), a + golden * (b - a)];
   let [atLeft, atRight] = [f(inLeft), f(inRight)];

@@ -116,7 +116,8 @@ function firstEnd(
   let first: { share: number; end: number } | null = null;
   ends.forEach((value, end) => {
     if (!(value(to) < 0)) return;
-    const share = rootBetween((part) => value(part === 1 ? to : shortened(part)), 0, 1);
+    // What is passed by a rounding before the step is met where it begins.
+    const share = value(from) > 0 ? rootBetween((part) => value(part === 1 ? to : shortened(part)), 0, 1) : 0;
     if (first === null || share < first.share) first = { share, end };
   });
   const found = first as { share: number; end: number } | null;

@@ -2,6 +2,7 @@
 import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { supportAt } from '../geometry/profile.js';
+import { tiltAt, turnOfContacts } from '../rolling/unequal-rockers.js';
 import { implausible, type Implausible } from '../checks/plausibility.js';
 import {
   formatDegrees,
@@ -21,6 +22,7 @@ export const cautionsOf = (result: CheckResult): string[] => [
   ...otherSides(result),
   ...flats(result),
   ...porchFloor(result),
+  ...unequalRockers(result),
   ...standingCautions,
 ];
 
@@ -110,6 +112,28 @@ function porchFloor({ design, loads }: CheckResult): string[] {
       ];
     });
 }
+
+/** How far it turns over a rock, and how it tilts at rest; of the first sitter, or of the empty chair. */
+function unequalRockers({ chair: { sides, spacing }, loads, people }: CheckResult): string[] {
+  const load = people.persons.length > 0 ? 'seated' : 'empty';
+  const of = loads.find(({ record }) => record.load.id === load)?.record;
+  const rest = of?.roll.atRest?.rest;
+  if (sides === null || rest === undefined || of === undefined) return [];
+  if (spacing === null)
+    return ['The rockers are unlike: without `spacing` nothing is said of how the chair turns.'];
+  const rockers = { ...sides, spacing };
+  const turn = turnOfContacts(rockers, rest.lean, rest.lean + of.load.swing);
+  const tilt = tiltAt(rockers, rest.lean);
+  const [towards, down] = [turn > 0 ? 'left' : 'right', tilt > 0 ? 'right' : 'left'];
+  return [
+    `The rockers are unlike. Leaning back ${formatDegrees(of.load.swing)} the chair turns about ` +
+      `${formatTenths(turn)} towards the sitter’s ${towards}, and back again on the way forward; at rest it tilts ` +
+      `${formatTenths(tilt)} down to the ${down}. With a little slip at each rock it walks round.`,
+  ];
+}
+
+/** Turning and tilting are felt finer than half a degree. */
+const formatTenths = (angle: number): string => `${formatNumber(Math.abs(angle) * (180 / Math.PI), 1)}°`;
 
 /** In every human report. */
 export const standingCautions: readonly string[] = [

@@ -1,5 +1,6 @@
 /** The rows of the first screen: what the sitter feels, and what is left. */
 import type { MeasuredLoad } from '../checks/judge-loads.js';
+import { dyingAway } from '../measures/dying-away.js';
 import { seatSlopeShifted, shift } from '../measures/sitting-shifted.js';
 import type { MeasureKey } from '../names.js';
 import { isMissing, type OrMissing } from '../numeric/missing.js';
@@ -42,6 +43,15 @@ const perMinute: Row = {
   },
 };
 
+/** Half rocks too: let go at 6° a chair on a rug hardly makes one. */
+const byItself: Row = {
+  label: '  rocks by itself, let go, until under 1°',
+  say: ({ record }) => {
+    const dying = dyingAway(record);
+    return isMissing(dying) ? '-' : formatNumber((dying.turns.length - 1) / 2, 1);
+  },
+};
+
 /** What the sitter feels, in a maker's order. */
 export const feelingRows: readonly Row[] = [
   measureRow('seat slope, front higher', 'seatSlopeDeg'),
@@ -49,6 +59,7 @@ export const feelingRows: readonly Row[] = [
   measureRow('back off plumb', 'backAngleDeg'),
   measureRow('one full rock, there and back', 'periodS'),
   perMinute,
+  byItself,
   measureRow('touches the floor, from the tail end', 'touchFromTailM'),
   measureRow('front edge of the seat over the floor', 'seatFrontHeightM'),
 ];

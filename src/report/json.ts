@@ -7,6 +7,7 @@ import { jsonFactor } from '../names.js';
 import { isMissing } from '../numeric/missing.js';
 import { assumptionsOf } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
+import { rounded } from './rounded.js';
 import { sayReason } from './say-reason.js';
 import type { LimitObject, LoadObject, ReportObject } from './schema.js';
 import { tool } from './tool.js';
@@ -37,8 +38,6 @@ export function reportJson(result: CheckResult, sha256: string | null = null): R
   };
 }
 
-/** 12 significant digits: what two machines agree on. */
-const rounded = (value: number): number => Number(value.toPrecision(12));
 const place = ({ x, y }: Point): [number, number] => [rounded(x), rounded(y)];
 
 function loadObject({ record, measured }: MeasuredLoad): LoadObject {

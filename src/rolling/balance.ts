@@ -4,7 +4,16 @@
  * stretches or on a flat; a corner is never a rest (there H'' = -H < 0).
  */
 import { signChanges } from '../numeric/root.js';
-import { hangOn, slopeOn, type Landscape, type Stretch } from './landscape.js';
+import {
+  hangOn,
+  shapeOn,
+  slopeOn,
+  type CurveStretch,
+  type Landscape,
+  type RoundStretch,
+  type Shape,
+  type Stretch,
+} from './landscape.js';
 
 export interface Balance {
   readonly kind: 'rest' | 'crest';
@@ -20,50 +29,48 @@ export interface Balance {
  */
 export const atJoint = 1e-9;
 
+/** How near to its ends; on a sliver of a stretch less, so that each balance lies at one end, inside or at the other. */
+const edgeOf = ({ from, to }: Stretch): number => Math.min(atJoint, (to - from) / 4);
+
 /** All balances of one turn, in order of lean. */
 export function balancesOf({ stretches }: Landscape): Balance[] {
   const found: Balance[] = [];
   let before = stretches.at(-1)!;
-  let signBefore = signAt(before, before.to, -1);
+  let signBefore = signOf(before, shapeOn(before, before.to), -1);
   for (let index = 0; index < stretches.length; index++) {
     const stretch = stretches[index]!;
-    const between = balanceBetween(
-      signBefore,
-      signAt(stretch, stretch.from, 1),
-      before,
-      index - 1,
-      stretch.from,
-    );
+    const [first, last] = [shapeOn(stretch, stretch.from), shapeOn(stretch, stretch.to)];
+    const between = balanceBetween(signBefore, signOf(stretch, first, 1), before, index - 1, stretch.from);
     if (between !== null) found.push(between);
-    addInside(found, stretch, index);
-    signBefore = signAt(stretch, stretch.to, -1);
+    if (stretch.kind === 'round') addOnArc(found, stretch, index);
+    else if (!keepsSign(first, last)) addOnCurve(found, stretch, index);
+    signBefore = signOf(stretch, last, -1);
     before = stretch;
   }
   return found;
 }
 
-function addInside(found: Balance[], stretch: Stretch, index: number): void {
-  const [from, to] = [stretch.from + atJoint, stretch.to - atJoint];
-  if (stretch.kind === 'curve') {
-    if (keepsSign(stretch)) return;
-    for (const lean of signChanges((each) => slopeOn(stretch, each), from, to, curveSteps))
-      found.push({ kind: hangOn(stretch, lean) > 0 ? 'rest' : 'crest', lean, place: 'stretch', index });
-    return;
-  }
-  if (stretch.arm === 0) return;
+function addOnArc(found: Balance[], stretch: RoundStretch, index: number): void {
+  const { from, to, arm, low } = stretch;
+  const edge = edgeOf(stretch);
+  if (arm === 0) return;
   for (const turn of [-Math.PI, 0, Math.PI]) {
-    const lean = stretch.low + turn;
-    if (lean > from && lean < to)
+    const lean = low + turn;
+    if (lean > from + edge && lean < to - edge)
       found.push({ kind: turn === 0 ? 'rest' : 'crest', lean, place: 'stretch', index });
   }
 }
 
-/** H' of one sign at both ends and growing all the way (its slope ρ - H is positive at both) has no zero between. */
-function keepsSign(stretch: Stretch): boolean {
-  const { from, to } = stretch;
-  if (slopeOn(stretch, from) * slopeOn(stretch, to) <= 0) return false;
-  return hangOn(stretch, from) > 0 && hangOn(stretch, to) > 0;
+function addOnCurve(found: Balance[], stretch: CurveStretch, index: number): void {
+  const edge = edgeOf(stretch);
+  const slope = (lean: number): number => slopeOn(stretch, lean);
+  for (const lean of signChanges(slope, stretch.from + edge, stretch.to - edge, curveSteps))
+    found.push({ kind: hangOn(stretch, lean) > 0 ? 'rest' : 'crest', lean, place: 'stretch', index });
 }
+
+/** H' of one sign at both ends and growing all the way (its slope ρ - H is positive at both) has no zero between. */
+const keepsSign = (first: Shape, last: Shape): boolean =>
+  first.slope * last.slope > 0 && first.radius > first.height && last.radius > last.height;
 
 /** A curve's curvature only grows or only falls, so H'' = ρ - H changes sign once or twice and H' seldom more often. */
 const curveSteps = 8;
@@ -82,10 +89,9 @@ function balanceBetween(
 }
 
 /** Sign of H' just beside an end of a stretch: where H' is nothing but rounding there, that of H'' decides. */
-function signAt(stretch: Stretch, lean: number, side: 1 | -1): number {
-  const slope = slopeOn(stretch, lean);
-  const hang = hangOn(stretch, lean);
+function signOf(stretch: Stretch, { height, slope, radius }: Shape, side: 1 | -1): number {
+  const hang = radius - height;
   const size = stretch.kind === 'round' ? stretch.arm : Math.abs(hang);
-  if (Math.abs(slope) > atJoint * size) return Math.sign(slope);
+  if (Math.abs(slope) > edgeOf(stretch) * size) return Math.sign(slope);
   return side * Math.sign(hang);
 }

@@ -64,7 +64,7 @@ export function decay(
   const turns: Turn[] = [{ time: 0, lean: release }];
   let sense: 1 | -1 = release > rest ? -1 : 1;
   let index = startIndex(landscape, release, sense);
-  const fault = letGoWrong(course, index, release, sense);
+  const fault = letGoWrong(course, index, rest, release);
   if (fault !== null) return fault;
   for (;;) {
     const here = turns.at(-1)!;
@@ -88,13 +88,14 @@ const standsAt = ({ landscape, resistance }: Course, index: number, lean: number
   resistance > 0 && holdsStill(stretchAt(landscape, index), lean, resistance);
 
 const climbs = ({ landscape }: Course, index: number, lean: number, sense: 1 | -1): boolean =>
-  slopeOn(stretchAt(landscape, index), lean) * sense > 0;
+  slopeOn(stretchAt(landscape, index), lean) * sense >= 0;
 
-function letGoWrong(course: Course, index: number, release: number, sense: 1 | -1): Missing | null {
-  if (climbs(course, index, release, sense) && !standsAt(course, index, release))
+function letGoWrong(course: Course, index: number, rest: number, release: number): Missing | null {
+  if (Math.abs(release - rest) < atJoint || standsAt(course, index, release)) return null;
+  if (climbs(course, index, release, release > rest ? -1 : 1))
     return missing('let go past the point of no return');
-  const { lean, reason } = sense < 0 ? course.back : course.forward;
-  return -sense * (release - lean) > 0 ? missing(reason) : null;
+  if (release > course.back.lean) return missing(course.back.reason);
+  return release < course.forward.lean ? missing(course.forward.reason) : null;
 }
 
 function historyOf(

@@ -43,7 +43,7 @@ export function courseOf(
   resistance: number,
 ): Course {
   const gyration2 = inertia / mass;
-  const amplitude = Math.abs(release - rest);
+  const amplitude = Math.max(Math.abs(release - rest), leastScale);
   // The time of a pendulum as long as the arm of G about the contact: with it errors scale as lengths do.
   const time = Math.sqrt(Math.sqrt(gyration2 + heightAt(landscape, rest) ** 2) / g);
   const [crestBack, crestForward] = crestsBeside(landscape, rest);
@@ -61,6 +61,8 @@ export function courseOf(
   };
 }
 
+/** For less than this, radians, a share of 1e-12 would ask for more than angles and heights of order 1 have digits. */
+const leastScale = 1e-5;
 /** A first step that any motion allows; the next are as long as its error permits. */
 const firstShare = 1e-3;
 

@@ -12,11 +12,13 @@
  *
  * Passing a flat of length L, H' jumps up by L.
  */
+import { parameterAt, placeAt, wayBetween } from '../geometry/convex-curve.js';
 import {
   contactOn,
   radiusOn,
   touchOn,
   type CurveElement,
+  type HullCarrier,
   type HullElement,
 } from '../geometry/hull-element.js';
 import { ahead, fullTurn, upward, withinTurn } from '../geometry/lean.js';
@@ -66,10 +68,15 @@ export function landscapeOf(profile: Profile, centre: Point): Landscape {
 function stretchOf(element: HullElement, centre: Point, flatAfter: number): Stretch {
   const { from, to } = element;
   if (element.kind !== 'round') return { kind: 'curve', from, to, flatAfter, element, centre };
+  const { radius } = element;
   const { x, y } = minus(centre, element.centre);
+  const apart = Math.sqrt(x * x + y * y);
   const low = withinTurn(Math.atan2(-x, -y), (from + to) / 2 - Math.PI);
-  return { kind: 'round', from, to, flatAfter, radius: element.radius, arm: Math.sqrt(x * x + y * y), low };
+  return { kind: 'round', from, to, flatAfter, radius, arm: apart > concentric * radius ? apart : 0, low };
 }
+
+/** G nearer than this share of the radius to the centre of an arc is there but for rounding: H is the same all along it. */
+const concentric = 1e-12;
 
 /** H on a stretch, metres. */
 export function heightOn(stretch: Stretch, lean: number): number {
@@ -107,13 +114,41 @@ export function shapeOn(stretch: Stretch, lean: number): Shape {
 }
 
 /**
- * H(b) - H(a) on one stretch. On an arc without cancellation: 2 d sin((ψ_a + ψ_b)/2) sin((ψ_b - ψ_a)/2); on a curve
- * the difference of two heights, good to a rounding of the height.
+ * H(b) - H(a) on one stretch as a function of b, without cancellation. On an arc
+ *
+ *     2 d sin((ψ_a + ψ_b)/2) sin((ψ_b - ψ_a)/2)
+ *
+ * on a curve, with s = (sin θ, cos θ),  (G - p_a)·(s_b - s_a) - (p_b - p_a)·s_b.
  */
-export function riseOn(stretch: Stretch, a: number, b: number): number {
-  if (stretch.kind === 'curve') return heightOn(stretch, b) - heightOn(stretch, a);
-  return 2 * stretch.arm * Math.sin((a + b) / 2 - stretch.low) * Math.sin((b - a) / 2);
+export function riseFrom(stretch: Stretch, a: number): (b: number) => number {
+  if (stretch.kind === 'curve') return riseOver(stretch.element, stretch.centre, a);
+  const { arm, low } = stretch;
+  return (b) => 2 * arm * Math.sin((a + b) / 2 - low) * Math.sin((b - a) / 2);
 }
+
+function riseOver(carrier: HullCarrier, centre: Point, a: number): (b: number) => number {
+  switch (carrier.kind) {
+    case 'round': {
+      const over = minus(centre, carrier.centre);
+      return (b) => turnedUpward(over, a, b);
+    }
+    case 'curve': {
+      const { form } = carrier.curve;
+      const start = parameterAt(carrier.curve, a);
+      const over = minus(centre, placeAt(form, start));
+      return (b) =>
+        turnedUpward(over, a, b) - upward(wayBetween(form, start, parameterAt(carrier.curve, b)), b);
+    }
+    case 'mean': {
+      const [left, right] = [riseOver(carrier.left, centre, a), riseOver(carrier.right, centre, a)];
+      return (b) => (left(b) + right(b)) / 2;
+    }
+  }
+}
+
+/** q·(s_b - s_a), s_b - s_a = 2 sin((b - a)/2) (cos m, -sin m), m = (a + b)/2. */
+const turnedUpward = (q: Point, a: number, b: number): number =>
+  2 * Math.sin((b - a) / 2) * ahead(q, (a + b) / 2);
 
 /** The stretch of an index counted on past whole turns (`indexAt` of the profile), its leans counted on alike. */
 export function stretchAt({ stretches }: Landscape, index: number): Stretch {
@@ -139,7 +174,7 @@ export function riseBetween(landscape: Landscape, a: number, b: number): number 
   for (let index = indexAt(landscape.profile, a); from < b; index++) {
     const stretch = stretchAt(landscape, index);
     const to = Math.min(stretch.to, b);
-    rise += riseOn(stretch, from, to);
+    rise += riseFrom(stretch, from)(to);
     from = to;
   }
   return rise;

@@ -1,5 +1,5 @@
 /**
- * The least radius of a single arc on which a body would stand, its mass and centre of gravity held.
+ * The radius from which on a body stands on every single arc, its mass and centre of gravity held.
  *
  * The arc touches the floor at the frame's origin below; G lies a level distance e from that touch and y above it.
  * It rests where tan θ = e/(R - y), which must be on the runner: sin θ ≤ t/R, t the level distance from the touch

@@ -52,19 +52,36 @@ export function restLean(profile: Profile, surface: RunningSurface, centre: Poin
   return settle(landscape, balancesOf(landscape), surface).rest?.lean ?? null;
 }
 
+/**
+ * Shorter than this along the runner, metres, a flat or a way between two rests is nothing that a chair could show: it
+ * is rolled over within a tenth of a degree. Arcs drawn to two decimals of an inch meet within it.
+ */
+export const unfelt = 5e-4;
+
 /** A contact within a nanometre of the surface's end is on it: rounding. */
 export const onSurface = 1e-9;
 
-/** H' falls from 0 at the start to the first rest on the downhill side; on a crest at θ = 0 neither side is downhill. */
+/** The first rest that H falls to from θ = 0; on a crest there neither side is downhill. */
 function firstDownhill(landscape: Landscape, balances: readonly Balance[]): Balance | null {
   const rests = balances.filter(({ kind }) => kind === 'rest');
-  const around = rests.map((rest) => turnedWithin(landscape, rest, -Math.PI));
-  const here = around.find(({ lean }) => Math.abs(lean) <= atJoint);
-  if (here !== undefined || rests.length === 0) return here ?? null;
+  const here = balances
+    .map((balance) => turnedWithin(landscape, balance, -Math.PI))
+    .filter(({ lean }) => Math.abs(lean) <= atJoint);
+  const restHere = here.find(({ kind }) => kind === 'rest');
+  if (restHere !== undefined || rests.length === 0) return restHere ?? null;
+  const towards = (from: number): Balance =>
+    rests.map((rest) => turnedWithin(landscape, rest, from)).reduce(nearer);
+  if (here.length > 0) return besideCrest(landscape, towards(0), towards(-fullTurn));
   const slope = slopeOn(stretchAt(landscape, indexAt(landscape.profile, 0)), 0);
-  if (slope === 0) return null;
-  const downhill = rests.map((rest) => turnedWithin(landscape, rest, slope < 0 ? 0 : -fullTurn));
-  return downhill.reduce((best, each) => (Math.abs(each.lean) < Math.abs(best.lean) ? each : best));
+  return slope === 0 ? null : towards(slope < 0 ? 0 : -fullTurn);
+}
+
+const nearer = (a: Balance, b: Balance): Balance => (Math.abs(b.lean) < Math.abs(a.lean) ? b : a);
+
+/** Arcs that meet but for rounding have a crest at their joint, and a rest so near on either side that they are one. */
+function besideCrest(landscape: Landscape, back: Balance, forward: Balance): Balance | null {
+  const [one, other] = [restAt(landscape, back), restAt(landscape, forward)];
+  return Math.abs(one.contactLength - other.contactLength) <= unfelt ? nearer(back, forward) : null;
 }
 
 /** The same balance with its lean moved by whole turns into [from, from + 2π), its index counted on alike. */

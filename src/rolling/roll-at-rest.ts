@@ -1,12 +1,13 @@
 /** Everything the exact model says of one rigid body released on its running surface: rolled once, read often. */
 import type { MassProperties } from '../mass.js';
 import type { Point } from '../geometry/point.js';
+import { withinTurn } from '../geometry/lean.js';
 import type { Profile } from '../geometry/profile.js';
 import type { RunningSurface } from '../geometry/running-surface.js';
 import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
 import { balancesOf, type Balance } from './balance.js';
 import { landscapeOf, type Landscape } from './landscape.js';
-import { onSurface, restAt, settle, turnedWithin, type Rest } from './rest.js';
+import { onSurface, unfelt, restAt, settle, turnedWithin, type Rest } from './rest.js';
 import { smallPeriod } from './small-period.js';
 import { freeSwing, swingForces, type Swing, type SwingForces } from './swing.js';
 import { tippingPush, tipOver, type Sense, type Tip } from './tip.js';
@@ -107,9 +108,17 @@ function restsAround(
   const runs = ({ contactLength }: Rest): boolean =>
     contactLength >= nose.length - onSurface && contactLength <= tail.length + onSurface;
   return {
-    restsOnSurface: rests.filter(runs),
+    restsOnSurface: rests
+      .filter(runs)
+      .sort((a, b) => a.contactLength - b.contactLength)
+      .filter(apart),
     otherRests: rests
-      .filter((rest) => !runs(rest) && Math.abs(rest.lean) <= neighbourhood)
-      .map(({ lean }) => lean),
+      .filter((rest) => !runs(rest))
+      .map(({ lean }) => withinTurn(lean, -Math.PI))
+      .filter((lean) => Math.abs(lean) <= neighbourhood),
   };
 }
+
+/** Two rests too near along the runner to be told apart are one: a joint whose arcs meet but for rounding. */
+const apart = (rest: Rest, i: number, rests: readonly Rest[]): boolean =>
+  i === 0 || Math.abs(rest.contactLength - rests[i - 1]!.contactLength) > unfelt;

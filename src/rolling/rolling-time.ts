@@ -9,13 +9,22 @@
  *
  *     t = ∫ sqrt(((R - d)² + k² + 4 R d κ² sin² u) / (g d (1 - κ² sin² u))) du
  *
- * Elsewhere θ = middle + half-width × sin u takes it out of either end, turning point or not.
+ * On a curve the square root is taken out at an end where the body stands still: θ runs with w² from there, or with
+ * sin u between two of them.
  */
 import { withinTurn } from '../geometry/lean.js';
 import { integrate } from '../numeric/integrate.js';
 import { signChanges } from '../numeric/root.js';
 import { g } from './gravity.js';
-import { heightOn, riseOn, shapeOn, type RoundStretch, type Shape, type Stretch } from './landscape.js';
+import {
+  hangOn,
+  heightOn,
+  riseFrom,
+  shapeOn,
+  type RoundStretch,
+  type Shape,
+  type Stretch,
+} from './landscape.js';
 
 /** The motion over one stretch, fixed by the energy at one lean of it. */
 export interface Pass {
@@ -25,14 +34,20 @@ export interface Pass {
   /** Lean where it enters, and e there, metres. */
   readonly entry: number;
   readonly energy: number;
+  /** H over that at the entry, metres. */
+  readonly rise: (lean: number) => number;
   /** e + H, constant over the stretch, metres. */
   readonly total: number;
 }
 
-export function passOver(stretch: Stretch, gyration2: number, entry: number, energy: number): Pass {
-  const total = energy + heightOn(stretch, entry);
-  return { stretch: lowNear(stretch, entry), gyration2, entry, energy, total };
-}
+export const passOver = (stretch: Stretch, gyration2: number, entry: number, energy: number): Pass => ({
+  stretch: lowNear(stretch, entry),
+  gyration2,
+  entry,
+  energy,
+  rise: riseFrom(stretch, entry),
+  total: energy + heightOn(stretch, entry),
+});
 
 /** The same stretch with its θ_low counted by whole turns to within half a turn of a lean: |ψ| ≤ π there. */
 function lowNear(stretch: Stretch, lean: number): Stretch {
@@ -40,18 +55,20 @@ function lowNear(stretch: Stretch, lean: number): Stretch {
   return { ...stretch, low: withinTurn(stretch.low, lean - Math.PI) };
 }
 
-/** e at a lean, metres; negative beyond a turning point. On an arc formed without cancellation. */
-export const energyAt = ({ stretch, entry, energy, total }: Pass, lean: number): number =>
-  stretch.kind === 'round' ? energy - riseOn(stretch, entry, lean) : total - heightOn(stretch, lean);
+/** e at a lean, metres; negative beyond a turning point. */
+export const energyAt = ({ energy, rise }: Pass, lean: number): number => energy - rise(lean);
+
+/** Of more e than this, metres, the difference of two heights loses no more than 1e-12: it need not be formed with care. */
+const plenty = 1e-4;
 
 /** How the body moves at a lean: its shape over the floor, A/m = k² + H² + H'² and θ̇² = 2 g e / (A/m). */
 export function motionAt(pass: Pass, lean: number): Shape & { armSquared: number; rateSquared: number } {
-  const { stretch, gyration2, entry, energy, total } = pass;
-  const shape = shapeOn(stretch, lean);
-  const armSquared = gyration2 + shape.height * shape.height + shape.slope * shape.slope;
-  const e = stretch.kind === 'round' ? energy - riseOn(stretch, entry, lean) : total - shape.height;
-  const { height, slope, radius } = shape;
-  return { height, slope, radius, armSquared, rateSquared: (2 * g * Math.max(e, 0)) / armSquared };
+  const { height, slope, radius } = shapeOn(pass.stretch, lean);
+  const armSquared = pass.gyration2 + height * height + slope * slope;
+  const rough = pass.total - height;
+  const energy = rough > plenty ? rough : Math.max(energyAt(pass, lean), 0);
+  const rateSquared = (2 * g * energy) / armSquared;
+  return { height, slope, radius, armSquared, rateSquared };
 }
 
 /** κ² of an arc; not less than 1 where it has no turning point. */
@@ -79,29 +96,41 @@ const offEntry = 1e-9;
 const curveSteps = 8;
 
 function turnOnCurve(pass: Pass, end: number): number | null {
+  if (energyAt(pass, end) > 0 && growsThroughout(pass.stretch, pass.entry, end)) return null;
   const from = pass.entry + offEntry * (end - pass.entry);
   return signChanges((lean) => energyAt(pass, lean), from, end, curveSteps)[0] ?? null;
 }
 
-/** Seconds from the entry to a lean of the stretch not beyond its turning point. */
-export function timeOver(pass: Pass, to: number): number {
+/** H' grows from one lean to the other, so e has no low between them. */
+const growsThroughout = (stretch: Stretch, from: number, to: number): boolean =>
+  hangOn(stretch, from) > 0 && hangOn(stretch, to) > 0;
+
+/**
+ * Seconds from the entry to a lean of the stretch.
+ * @param turns whether that lean is its turning point; it must not lie beyond it
+ */
+export function timeOver(pass: Pass, to: number, turns: boolean): number {
   const { stretch, entry } = pass;
   if (stretch.kind === 'round') {
     const kappa2 = kappaSquared(stretch, pass);
     if (kappa2 < 1) return timeOnArc(stretch, pass, kappa2, to);
   }
-  const [middle, half] = [(entry + to) / 2, (to - entry) / 2];
-  return integrate(
-    (u) => {
-      const lean = middle + half * Math.sin(u);
-      return (Math.abs(half) * Math.cos(u)) / Math.sqrt(motionAt(pass, lean).rateSquared);
-    },
-    -Math.PI / 2,
-    Math.PI / 2,
-  );
+  const way = to - entry;
+  const slowness = (lean: number): number => Math.abs(way) / Math.sqrt(motionAt(pass, lean).rateSquared);
+  const still = pass.energy === 0;
+  if (still && turns)
+    return integrate(
+      (u) => (slowness(entry + (way * (1 + Math.sin(u))) / 2) * Math.cos(u)) / 2,
+      -quarter,
+      quarter,
+    );
+  if (still) return integrate((w) => slowness(entry + way * w * w) * 2 * w, 0, 1);
+  if (turns) return integrate((w) => slowness(to - way * w * w) * 2 * w, 0, 1);
+  return integrate((w) => slowness(entry + way * w), 0, 1);
 }
 
-/** A standstill is u = ±π/2 as it is: found by asin, a rounding of sin u would grow to its root. */
+const quarter = Math.PI / 2;
+
 function timeOnArc(stretch: RoundStretch, pass: Pass, kappa2: number, to: number): number {
   const { entry, energy, gyration2 } = pass;
   const u = (lean: number, still: boolean): number => {

@@ -8,6 +8,7 @@ import type { RunningSurface } from '../geometry/running-surface.js';
 import { maximum } from '../numeric/maximum.js';
 import { missing, isMissing, type Missing, type OrMissing } from '../numeric/missing.js';
 import { flatImpact, type FlatImpact } from './flat-impact.js';
+import { flatLength } from './flat-length.js';
 import { floorForceAt } from './floor-force.js';
 import { heightOn, slopeOn, stretchAt, type Landscape } from './landscape.js';
 import { energyAt, passOver, timeOver, turnBefore, wholeSwing, type Pass } from './rolling-time.js';
@@ -46,9 +47,10 @@ export function freeSwing(
   rest: number,
   release: number,
 ): OrMissing<Swing> {
+  if (release === rest) return missing('let go at rest');
   const roll = (from: number): OrMissing<HalfSwing> =>
     halfSwing(landscape, surface, inertia / mass, from, from > rest ? -1 : 1);
-  const there = pastEnd(surface, release) ?? roll(release);
+  const there = beyondEnd(surface, release) ?? roll(release);
   if (isMissing(there)) return there;
   if ((there.turn - rest) * (release - rest) >= 0) return missing('turns back before it reaches its rest');
   const back = there.impacts.length === 0 ? { ...there, turn: release } : roll(there.turn);
@@ -62,11 +64,18 @@ export function freeSwing(
   };
 }
 
-function pastEnd({ nose, tail }: RunningSurface, lean: number): Missing | null {
-  if (lean > tail.lean) return missing('the swing passes the tail end of the rockers');
-  if (lean < nose.lean) return missing('the swing passes the nose end of the rockers');
-  return null;
+function beyondEnd({ nose, tail }: RunningSurface, lean: number): Missing | null {
+  if (lean > tail.lean) return passes('tail');
+  return lean < nose.lean ? passes('nose') : null;
 }
+
+/** Of a motion that goes on past a lean. */
+function pastEnd({ nose, tail }: RunningSurface, lean: number, sense: 1 | -1): Missing | null {
+  if (sense > 0) return lean >= tail.lean ? passes('tail') : null;
+  return lean <= nose.lean ? passes('nose') : null;
+}
+
+const passes = (end: 'nose' | 'tail'): Missing => missing(`the swing passes the ${end} end of the rockers`);
 
 /** From a standstill at `release` to the next turning point. */
 function halfSwing(
@@ -81,25 +90,32 @@ function halfSwing(
   let [index, from, energy, time] = [startIndex(landscape, release, sense), release, 0, 0];
   if (slopeOn(stretchAt(landscape, index), release) * sense >= 0)
     return missing('let go past the point of no return');
-  for (;;) {
+  // No swing goes round twice: rather a fault than a loop without end.
+  while (parts.length <= 2 * landscape.stretches.length) {
     const pass = passOver(stretchAt(landscape, index), gyration2, from, energy);
     const end = sense > 0 ? pass.stretch.to : pass.stretch.from;
     const turn = turnBefore(pass, end);
     parts.push({ pass, to: turn ?? end });
-    time += parts.length === 1 && turn !== null ? halfAlone(pass, turn) : timeOver(pass, turn ?? end);
-    if (turn !== null) return pastEnd(surface, turn) ?? { time, turn, parts, impacts };
+    time +=
+      parts.length === 1 && turn !== null
+        ? halfAlone(pass, turn)
+        : timeOver(pass, turn ?? end, turn !== null);
+    if (turn !== null) return beyondEnd(surface, turn) ?? { time, turn, parts, impacts };
+    const past = pastEnd(surface, end, sense);
+    if (past !== null) return past;
     energy = Math.max(energyAt(pass, end), 0);
     const next = stretchAt(landscape, index + sense);
     const flat = sense > 0 ? pass.stretch.flatAfter : next.flatAfter;
     if (flat > 0) {
       const [left, met] = [slopeOn(pass.stretch, end), slopeOn(next, end)];
       const impact = flatImpact(gyration2, heightOn(pass.stretch, end), left, met);
-      if (impact.speedRatio <= 0) return missing(`stops on a flat ${(flat * 1000).toFixed(0)} mm long`);
+      if (impact.speedRatio <= 0) return missing(`stops on a flat ${flatLength(flat)} long`);
       impacts.push(impact);
       energy *= impact.energyKept;
     }
     [index, from] = [index + sense, end];
   }
+  throw new RangeError(`halfSwing: let go at ${release} it never turns back`);
 }
 
 /** The stretch that is rolled over first; at a joint the one on the side it rolls to. */
@@ -112,7 +128,7 @@ export function startIndex(landscape: Landscape, release: number, sense: 1 | -1)
 const halfAlone = (pass: Pass, turn: number): number =>
   pass.stretch.kind === 'round'
     ? wholeSwing(pass.stretch, pass.gyration2, pass.entry) / 2
-    : timeOver(pass, turn);
+    : timeOver(pass, turn, true);
 
 export interface SwingForces {
   /** Largest |F|/N, both one-sided values at joints, and the grip that flats ask for. */
@@ -123,18 +139,21 @@ export interface SwingForces {
 
 /** What a swing asks of the floor. */
 export function swingForces({ parts, impacts }: Swing): SwingForces {
-  let frictionDemand = Math.max(0, ...impacts.map(({ grip }) => grip));
+  let frictionDemand = 0;
   let leastFloorForce = Infinity;
+  for (const { grip } of impacts) frictionDemand = Math.max(frictionDemand, grip);
   for (const { pass, to } of parts) {
+    const lightness = (lean: number): number => -floorForceAt(pass, lean).normal;
     const demand = (lean: number): number => {
       const { along, normal } = floorForceAt(pass, lean);
       return Math.abs(along) / normal;
     };
-    leastFloorForce = Math.min(
-      leastFloorForce,
-      -maximum((lean) => -floorForceAt(pass, lean).normal, pass.entry, to),
-    );
-    if (leastFloorForce > 0) frictionDemand = Math.max(frictionDemand, maximum(demand, pass.entry, to));
+    leastFloorForce = Math.min(leastFloorForce, -maximum(lightness, pass.entry, to, samples));
+    if (leastFloorForce > 0)
+      frictionDemand = Math.max(frictionDemand, maximum(demand, pass.entry, to, samples));
   }
   return { frictionDemand, leastFloorForce };
 }
+
+/** Both have their one hill on a stretch at an end or well inside it. */
+const samples = 4;

@@ -79,17 +79,19 @@ export function tippingPush(
 
 /** The largest of ±H'/Y_b on part of one stretch; null where Y_b is not positive. */
 function largestLever(own: Stretch, pushed: Stretch, from: number, to: number, sign: number): number | null {
+  if (!(heightOn(pushed, from) > 0 && heightOn(pushed, to) > 0)) return null;
   const lever = (lean: number): number => (sign * slopeOn(own, lean)) / heightOn(pushed, lean);
-  if (own.kind === 'curve' || pushed.kind === 'curve')
-    return Math.min(heightOn(pushed, from), heightOn(pushed, to)) > 0
-      ? maximum(lever, from, to, samples)
-      : null;
+  if (own.kind === 'curve' || pushed.kind === 'curve') return maximum(lever, from, to, samples);
+  // Leans of the arc come round again after a turn.
+  const low = withinTurn(pushed.low, from);
+  if (low < to && heightOn(pushed, low) <= 0) return null;
+  let largest = Math.max(lever(from), lever(to));
   const turn = Math.acos((pushed.arm * Math.cos(pushed.low - own.low)) / own.radius);
-  const within = [own.low - turn, own.low + turn, pushed.low].filter((lean) => lean > from && lean < to);
-  const leans = [from, ...within, to];
-  if (leans.some((lean) => heightOn(pushed, lean) <= 0)) return null;
-  return Math.max(...leans.map(lever));
+  const [before, after] = [withinTurn(own.low - turn, from), withinTurn(own.low + turn, from)];
+  if (before < to) largest = Math.max(largest, lever(before));
+  if (after < to) largest = Math.max(largest, lever(after));
+  return largest;
 }
 
 /** Enough to find the one hill that a curve of at most 90° has. */
-const samples = 5;
+const samples = 4;

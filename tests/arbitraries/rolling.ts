@@ -3,7 +3,9 @@ import fc from 'fast-check';
 import type { MassProperties } from '../../src/mass.js';
 import { polygon, type Loop } from '../../src/geometry/piece.js';
 import { plus, type Point } from '../../src/geometry/point.js';
+import { bruteSupport } from '../oracles/brute-support.js';
 import { monotoneChain } from '../oracles/monotone-chain.js';
+import { soundLoops } from './outlines.js';
 import { roundRunner, type Runner } from '../rolling/runners.js';
 
 export const between = (min: number, max: number): fc.Arbitrary<number> =>
@@ -40,7 +42,9 @@ export const roundRockers: fc.Arbitrary<RoundRocker> = fc
     return { runner: roundRunner(centre, radius, nose, tail), centre, radius, body, nose, tail, rest };
   });
 
-const places: fc.Arbitrary<Point> = fc.record({ x: between(-1, 1), y: between(-1, 1) });
+/** On a grid of micrometres: places are one or are apart. */
+const steps = fc.integer({ min: -1_000_000, max: 1_000_000 }).map((step) => step / 1e6);
+const places: fc.Arbitrary<Point> = fc.record({ x: steps, y: steps });
 
 /** Corners of a convex polygon, counter-clockwise, none of them flat within rounding. */
 export const convexCorners: fc.Arbitrary<Point[]> = fc
@@ -85,3 +89,11 @@ function arcBetween(from: Point, to: Point, sweep: number): Loop {
   const start = Math.atan2(from.y - centre.y, from.x - centre.x);
   return [{ kind: 'arc', centre, radius, start, sweep }];
 }
+
+/** Outlines that enclose something: at least 50 mm wide whichever way they are turned. */
+export const thickLoops: fc.Arbitrary<Loop> = fc.oneof(arcLoops, soundLoops).filter((loop) => {
+  const support = bruteSupport([[loop]]);
+  return Array.from({ length: 360 }, (_, i) => (i * Math.PI) / 360).every(
+    (lean) => support(lean) + support(lean + Math.PI) > 0.05,
+  );
+});

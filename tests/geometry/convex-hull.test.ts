@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convexHull, type HullElement } from '../../src/geometry/convex-hull.js';
+import { convexHull } from '../../src/geometry/convex-hull.js';
+import { radiusOn, type HullElement } from '../../src/geometry/hull-element.js';
 import { polygon, type Arc, type Loop } from '../../src/geometry/piece.js';
 import type { Point } from '../../src/geometry/point.js';
-import { perimeter, profileOf, supportAt, type Profile } from '../../src/geometry/profile.js';
+import { contactAt, perimeter, profileOf, supportAt, type Profile } from '../../src/geometry/profile.js';
 import { arcLoops, between } from '../arbitraries/rolling.js';
 import { soundLoops, starShaped } from '../arbitraries/outlines.js';
 import { bruteSupport, sizeOf } from '../oracles/brute-support.js';
@@ -27,11 +28,14 @@ function worst(bodies: Bodies, profile: Profile, count: number): number {
   );
 }
 
+const radiusOf = (element: HullElement): number => radiusOn(element, element.from);
+
 /** What every hull must be: one turn without gap, in order; neighbours not the same carrier. */
 function expectWhole(elements: readonly HullElement[]): void {
-  elements.forEach(({ from, to, radius }, i) => {
+  elements.forEach((element, i) => {
+    const { from, to } = element;
     expect(to).toBeGreaterThan(from);
-    expect(radius).toBeGreaterThanOrEqual(0);
+    expect(radiusOf(element)).toBeGreaterThanOrEqual(0);
     if (i + 1 < elements.length) expect(elements[i + 1]!.from).toBe(to);
   });
   expect(elements.at(-1)!.to - elements[0]!.from).toBeCloseTo(turn, 14);
@@ -104,7 +108,8 @@ describe('hull of polygons', () => {
     { minLength: 3, maxLength: 40 },
   );
   /** Corners as a set, clockwise as lean grows. */
-  const cornersOf = (profile: Profile): Point[] => profile.elements.map(({ centre }) => centre);
+  const cornersOf = (profile: Profile): Point[] =>
+    profile.elements.map((element) => contactAt(profile, element.from));
 
   it('has the corners and the perimeter of a monotone chain', () => {
     fc.assert(
@@ -205,7 +210,7 @@ describe('special hulls', () => {
         { x: -0.1, y: 0 },
       ]);
     expect(convexHull([[disc], [spike(0.999)]])).toHaveLength(1);
-    const [arc, point] = convexHull([[disc], [spike(1.001)]]).toSorted((a, b) => b.radius - a.radius);
+    const [arc, point] = convexHull([[disc], [spike(1.001)]]).toSorted((a, b) => radiusOf(b) - radiusOf(a));
     // Tangents from a point at distance a to a circle of radius 1 meet it acos(1/a) off.
     expect(point!.owner).toBe(1);
     expect(point!.to - point!.from).toBeCloseTo(2 * Math.acos(1 / 1.001), 12);
@@ -222,7 +227,7 @@ describe('special hulls', () => {
     expect(elements).toHaveLength(tracks.length + 2);
     for (const { from, to, radius } of tracks.slice(1, -1)) {
       const same = elements.find((element) => Math.abs(element.from - from) < 1e-7)!;
-      expect(same.radius).toBe(radius);
+      expect(radiusOf(same)).toBe(radius);
       // An arc keeps some 1e-7 rad more than its share where its end point is as low as itself to the last digit.
       expect(Math.abs(same.to - to)).toBeLessThan(1e-7);
     }
@@ -233,7 +238,7 @@ describe('special hulls', () => {
     fc.assert(
       fc.property(between(0.2, 5), between(-0.6, -0.05), between(0.05, 0.6), (radius, nose, tail) => {
         const { outline } = roundRunner({ x: 0.3, y: radius }, radius, nose, tail);
-        const arcs = convexHull([[outline]]).filter((element) => element.radius > 0);
+        const arcs = convexHull([[outline]]).filter((element) => radiusOf(element) > 0);
         expect(arcs).toHaveLength(1);
         expect(arcs[0]!.from).toBeCloseTo(nose, 6);
         expect(arcs[0]!.to).toBeCloseTo(tail, 6);
@@ -246,7 +251,7 @@ describe('special hulls', () => {
     const steps = Array.from({ length: 2000 }, (_, i) => ({ radius: 1 + i / 2000, turn: 3 / 2000 }));
     const { outline } = runner(steps, -1.5);
     const profile = profileOf([[outline]]);
-    expect(profile.elements.filter(({ radius }) => radius > 0)).toHaveLength(2000);
+    expect(profile.elements.filter((element) => radiusOf(element) > 0)).toHaveLength(2000);
     for (const lean of [-3, -1, -0.5, 0, 0.4, 1, 2])
       expect(supportAt(profile, lean)).toBeCloseTo(bruteSupport([[outline]])(lean), 13);
   });

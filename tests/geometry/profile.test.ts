@@ -39,9 +39,7 @@ describe('profile', () => {
         expect(Math.abs(dot(contact, downAt(lean)) - bruteSupport([[loop]])(lean))).toBeLessThan(
           1e-13 * size,
         );
-        expect(Math.min(...loop.map((piece) => awayFrom(piece, contact)))).toBeLessThan(
-          1e-12 * size,
-        );
+        expect(Math.min(...loop.map((piece) => awayFrom(piece, contact)))).toBeLessThan(1e-12 * size);
       }),
     );
   });

@@ -55,7 +55,7 @@ describe('running surface by its corners', () => {
     const steps: Step[] = [
       { radius: 1, turn: 0.3 },
       { corner },
-      { flat: 1e-12 },
+      { flat: 1e-13 },
       { corner },
       { radius: 1, turn: 0.2 },
     ];

@@ -2,14 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { leanBack } from './two-rockers.js';
 
 describe('two discs rolled in space', () => {
-  // A cone on a plane: its axis tilted by τ, sin τ = (R₁ - R₂)/w, goes round once for every 1/sin τ turns about itself,
+  // A cone on a plane: its axis tilted by τ, tan τ = (R₁ - R₂)/w, goes round once for every 1/sin τ turns about itself,
   // and a turn s about the line it lies on is a turn s / cos τ about its axis.
   it('of one axis roll like a cone', () => {
     const discs = [
       { centre: 1, radius: 1.03 },
       { centre: 1, radius: 1 },
     ] as const;
-    const tau = Math.asin(0.03 / 0.5);
+    const tau = Math.atan(0.03 / 0.5);
     const { lineTurn, bodyTurn, tilt, gap } = leanBack(discs, 0.5, 0.3, 2000);
     // Second order in steps of 1.5e-4.
     expect(bodyTurn).toBeCloseTo(0.3 * Math.tan(tau), 9);

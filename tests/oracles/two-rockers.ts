@@ -66,7 +66,8 @@ export function leanBack(
   steps: number,
 ): Attitude & { readonly gap: number } {
   const [left, right] = discs;
-  const start = Math.asin((left.radius - left.centre - (right.radius - right.centre)) / w);
+  // Equally low: (y₁ - y₂) cos τ + w sin τ = 0.
+  const start = Math.atan((left.radius - left.centre - (right.radius - right.centre)) / w);
   let attitude = turnAbout([1, 0, 0], start);
   const before = headingOf(lineOfContacts(attitude, discs, w));
   const step = angle / steps;

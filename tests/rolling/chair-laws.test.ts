@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plus, minus, times, unitAt, type Point } from '../../src/geometry/point.js';
 import { combineMasses, type MassProperties } from '../../src/mass.js';
-import { isMissing } from '../../src/numeric/missing.js';
+import { isMissing, type OrMissing } from '../../src/numeric/missing.js';
 import type { RestRecord } from '../../src/rolling/roll-at-rest.js';
 import { between, roundRockers, type RoundRocker } from '../arbitraries/rolling.js';
 import { movedLoop, movedPoint, type Move } from '../oracles/moved-loop.js';
@@ -91,8 +91,8 @@ describe('legs trimmed (the upper chair turned by ε about a joint at height y_J
 
 /** Every number of a record that has a value, by name; those that the law multiplies by their factor. */
 function numbersOf({ rest, smallPeriod, swing, forces, back, forward }: RestRecord) {
-  const value = <T>(found: T | { missing: string }, read: (there: T) => number): number | null =>
-    isMissing(found) ? null : read(found as T);
+  const value = <T>(found: OrMissing<T>, read: (found: T) => number): number | null =>
+    isMissing(found) ? null : read(found);
   return {
     lean: rest.lean,
     height: rest.height,

@@ -15,8 +15,7 @@ import {
   stretchAt,
 } from '../../src/rolling/landscape.js';
 import { indexAt } from '../../src/geometry/profile.js';
-import { arcLoops, between, convexCorners } from '../arbitraries/rolling.js';
-import { soundLoops } from '../arbitraries/outlines.js';
+import { between, convexCorners, thickLoops as outlines } from '../arbitraries/rolling.js';
 import { hullOutline } from '../geometry/hull-outline.js';
 import { bruteSupport, sizeOf } from '../oracles/brute-support.js';
 import { uniformPolygon } from '../oracles/monotone-chain.js';
@@ -24,14 +23,6 @@ import { balances } from './roll.js';
 
 const leans = between(-10, 10);
 const places: fc.Arbitrary<Point> = fc.record({ x: between(-1, 1), y: between(-1, 1) });
-/** Outlines that enclose something: as wide as a finger whichever way they are turned. */
-const outlines = fc.oneof(arcLoops, soundLoops).filter((loop) => {
-  const support = bruteSupport([[loop]]);
-  return Array.from({ length: 360 }, (_, i) => (i * Math.PI) / 360).every(
-    (lean) => support(lean) + support(lean + Math.PI) > 0.05,
-  );
-});
-
 const landscape = (outline: Loop, q: Point) => landscapeOf(profileOf([[outline]]), q);
 
 /** Stretch that carries a lean with `room` to both of its ends; null at a joint. */

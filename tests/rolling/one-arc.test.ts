@@ -18,6 +18,7 @@ import {
 } from '../oracles/round-runner.js';
 import { degree, off, settled, swingFrom, there } from './roll.js';
 import { roundRunner } from './runners.js';
+import { isMissing } from '../../src/numeric/missing.js';
 
 /** Closed form against closed form in other symbols: roundings only, some of them of differences. */
 const exact = 1e-9;
@@ -80,7 +81,7 @@ describe('one arc', () => {
         const record = settled(rocker.runner.outline, rocker.body, { pushedAt: at });
         for (const sense of ['back', 'forward'] as const) {
           const { tip, push } = record[sense];
-          if ('missing' in tip) return;
+          if (isMissing(tip)) return;
           const needed = pushByForce(rocker, record.rest.lean, tip.crest, at);
           if (needed === null) expect(push).toHaveProperty('missing');
           else expect(off(there(push), needed)).toBeLessThan(1e-7);
@@ -128,7 +129,7 @@ describe('one arc', () => {
         const amplitude = share * roomOf(rocker);
         const { forces } = settled(runner.outline, body, { swing: amplitude });
         const looked = denseMaximum((lean) => demandByForce(rocker, amplitude, lean), -amplitude, amplitude);
-        if ('missing' in forces) return;
+        if (isMissing(forces)) return;
         expect(forces.frictionDemand).toBeGreaterThanOrEqual(demandAtTurn(rocker, amplitude) * (1 - 1e-12));
         expect(off(forces.frictionDemand, looked)).toBeLessThan(exact);
       }),

@@ -13,7 +13,7 @@ import {
   quarterPeriodOfBlock,
 } from '../oracles/textbook-periods.js';
 import { rollToTurn, type Track } from '../oracles/rolling-motion.js';
-import { degree, off, settled, swingFreely, there } from './roll.js';
+import { degree, off, roll, settled, swingFreely, there } from './roll.js';
 
 /** Closed form against closed form. */
 const exact = 1e-9;
@@ -49,7 +49,7 @@ describe('a point mass on a massless disc', () => {
   const disc: Arc = { kind: 'arc', centre: { x: 2, y: -1 }, radius: 1, start: 0.7, sweep: 2 * Math.PI };
 
   it.each([0.25, 0.5, 0.75])('%f of the radius out', (r) => {
-    for (const drawn of [0, 1, Math.PI / 2, 3, Math.PI, -Math.PI, -3, -2, -0.5]) {
+    for (const drawn of [0, 1, Math.PI / 2, 3, 3.1415, -3.1415, -3, -2, -0.5]) {
       const centre = { x: 2 - r * Math.sin(drawn), y: -1 - r * Math.cos(drawn) };
       const { rest, smallPeriod } = settled([disc], { mass: 5, inertia: 0, centre });
       expect(off(there(smallPeriod), pointMassPeriod(1, r))).toBeLessThan(exact);
@@ -57,6 +57,12 @@ describe('a point mass on a massless disc', () => {
       expect(Math.abs(turned - Math.round(turned))).toBeLessThan(1e-12);
       expect(Math.abs(rest.lean)).toBeLessThanOrEqual(Math.PI + 1e-12);
     }
+  });
+
+  it.each([Math.PI, -Math.PI])('drawn upside down, %f, it balances on its crest', (drawn) => {
+    const centre = { x: 2 - 0.5 * Math.sin(drawn), y: -1 - 0.5 * Math.cos(drawn) };
+    const { atRest, rollsOff } = roll([disc], { mass: 5, inertia: 0, centre });
+    expect([atRest, rollsOff]).toEqual([null, null]);
   });
 
   it('swings alike wherever its outline begins and however it is drawn', () => {

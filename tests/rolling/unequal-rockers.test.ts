@@ -76,30 +76,28 @@ describe('tilt', () => {
 describe('turn of the chair', () => {
   it('is that of two discs rolled in space', () => {
     const [w, lean] = [0.5, 10 * degree];
-    for (const [one, two] of [
+    const pairs = [
       [
-        [1.0127, 1.0127],
-        [1, 1],
+        { centre: 1.0127, radius: 1.0127 },
+        { centre: 1, radius: 1 },
       ],
       [
-        [1, 1.0127],
-        [1, 1],
+        { centre: 1, radius: 1.0127 },
+        { centre: 1, radius: 1 },
       ],
       [
-        [0.96, 0.97],
-        [1, 1.005],
+        { centre: 0.96, radius: 0.97 },
+        { centre: 1, radius: 1.005 },
       ],
-    ] as const) {
-      const rockers: Rockers = { left: round(...one), right: round(...two), spacing: w };
-      const discs = [
-        { centre: one[0], radius: one[1] },
-        { centre: two[0], radius: two[1] },
-      ] as const;
+    ] as const;
+    for (const discs of pairs) {
+      const [left, right] = discs.map(({ centre, radius }) => round(centre, radius));
+      const rockers: Rockers = { left: left!, right: right!, spacing: w };
       const solid = leanBack(discs, w, lean, 2000);
       // First order in the tilt: what is left out is its square, as a share, and 1e-9 of the steps.
-      const left = (2 * Math.max(Math.abs(solid.tilt), 0.0127 / w)) ** 2;
+      const omitted = (2 * Math.max(Math.abs(solid.tilt), 0.0127 / w)) ** 2;
       const near = (a: number, b: number): void => {
-        expect(Math.abs(a - b)).toBeLessThan(left * Math.abs(b) + 1e-9);
+        expect(Math.abs(a - b)).toBeLessThan(omitted * Math.abs(b) + 1e-9);
       };
       near(turnOfContacts(rockers, 0, lean), solid.lineTurn);
       near(turnOfChair(rockers, 0, lean), solid.bodyTurn);

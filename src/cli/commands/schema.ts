@@ -1,11 +1,12 @@
-/** `trueroll schema design|report` */
+/** `trueroll schema design|report|comparison` */
 import { designJsonSchema } from '../../design/json-schema.js';
-import { reportJsonSchema } from '../../report/json-schema.js';
+import { comparisonJsonSchema, reportJsonSchema } from '../../report/json-schema.js';
 import { exitCodes, type World } from '../world.js';
 
 const schemas: Readonly<Record<string, () => object>> = {
   design: designJsonSchema,
   report: reportJsonSchema,
+  comparison: comparisonJsonSchema,
 };
 
 export function schema({ stdout, stderr }: World, of: string): number {

@@ -1,0 +1,63 @@
+/** Where an answer goes, how it is set on a terminal, and the exit code. */
+import { styleText } from 'node:util';
+import type { Verdict } from '../checks/verdict.js';
+import { describeIssue, type Issue } from '../design/issue.js';
+import { widest, type Style, type TextSettings } from '../report/text-settings.js';
+import { exitCodes, FileTrouble, type World } from './world.js';
+
+export interface AnswerSettings {
+  readonly out?: string;
+  readonly quiet?: boolean;
+}
+
+/** Writes the answer to the file of `--out`, or says it; the exit code, which is that of the verdicts when all went well. */
+export async function answerWith(
+  world: World,
+  text: string,
+  { out, quiet }: AnswerSettings,
+  verdicts: readonly Verdict[],
+): Promise<number> {
+  if (out !== undefined) {
+    if (!(await isWritten(world, out, text))) return exitCodes.cannotJudge;
+  } else if (!quiet) world.stdout.write(text);
+  return exitCodeOf(verdicts);
+}
+
+export function refuse({ stderr }: World, issues: readonly Issue[]): number {
+  for (const issue of issues) stderr.write(`${describeIssue(issue)}\n`);
+  return exitCodes.cannotJudge;
+}
+
+/** Of several designs the worst: one that could not be judged, then one that fails. */
+function exitCodeOf(verdicts: readonly Verdict[]): number {
+  if (verdicts.includes('unknown')) return exitCodes.cannotJudge;
+  return verdicts.includes('fail') ? exitCodes.notMet : exitCodes.met;
+}
+
+async function isWritten(world: World, path: string, text: string): Promise<boolean> {
+  try {
+    await world.files.write(path, text);
+    return true;
+  } catch (error) {
+    if (!(error instanceof FileTrouble)) throw error;
+    world.stderr.write(`${path}: expected a file that can be written, found ${error.message}\n`);
+    return false;
+  }
+}
+
+/** Coloured and as wide as the terminal, where there is one. */
+export function textSettings(
+  { stdout, env }: World,
+  { out }: AnswerSettings,
+): Pick<TextSettings, 'columns' | 'paint'> {
+  const toTerminal = out === undefined && stdout.isTTY;
+  return {
+    columns: Math.min(toTerminal ? (stdout.columns ?? widest) : widest, widest),
+    paint: toTerminal && !env['NO_COLOR'] ? inColour : (_: Style, text: string) => text,
+  };
+}
+
+function inColour(style: Style, text: string): string {
+  const formats = { good: 'green', bad: 'red', doubt: 'yellow', heading: 'bold' } as const;
+  return styleText(formats[style], text, { validateStream: false });
+}

@@ -1,0 +1,48 @@
+/** A design file, read and checked. */
+import { createHash } from 'node:crypto';
+import { checkDesign } from '../check-design.js';
+import type { Checked, Issue } from '../design/issue.js';
+import type { ReportedDesign } from '../report/reported-design.js';
+import { FileTrouble, type World } from './world.js';
+
+export interface DesignFile extends ReportedDesign {
+  readonly text: string;
+}
+
+/** @param path as typed; - is standard input */
+export async function checkFile(world: World, path: string): Promise<Checked<DesignFile>> {
+  const bytes = await bytesOf(world, path);
+  if ('expected' in bytes) return { ok: false, issues: [bytes] };
+  const text = textOf(bytes);
+  if (text === null) return { ok: false, issues: [whole(path, 'text (UTF-8)', 'bytes that are no text')] };
+  const answer = checkDesign(text, path);
+  if (!answer.ok) return answer;
+  const sha256 = createHash('sha256').update(bytes).digest('hex');
+  return { ok: true, value: { result: answer.value, sha256, text } };
+}
+
+/** A mistake of the file as a whole. */
+const whole = (file: string, expected: string, found: string): Issue => ({
+  file,
+  line: null,
+  column: null,
+  expected,
+  found,
+});
+
+async function bytesOf(world: World, path: string): Promise<Uint8Array | Issue> {
+  try {
+    return await (path === '-' ? world.stdin() : world.files.read(path));
+  } catch (error) {
+    if (!(error instanceof FileTrouble)) throw error;
+    return whole(path, 'a design file that can be read', error.message);
+  }
+}
+
+function textOf(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,29 @@
+/** May I cut: the verdict in words, never a bare one. */
+import type { CheckResult } from '../check-design.js';
+import type { Verdict } from '../checks/verdict.js';
+
+export const verdictWords: Readonly<Record<Verdict, string>> = {
+  pass: 'met',
+  fail: 'NOT MET',
+  unknown: 'unknown',
+};
+
+export function sayVerdict({ design, people, verdict, limits }: CheckResult): string {
+  const names = people.persons.map(({ name }) => name);
+  const whom = names.length === 0 ? 'the empty chair only' : listed(names);
+  const count = (of: Verdict): string =>
+    `${limits.filter((limit) => limit.verdict === of).length} of ${limits.length}`;
+  switch (verdict) {
+    case 'pass':
+      return `All listed limits met, for ${whom}, on ${design.floor.name ?? 'the floor of the design'}.`;
+    case 'fail':
+      return `Not all limits are met: ${count('fail')} fail.`;
+    case 'unknown':
+      return `Cannot say: ${count('unknown')} limits are unknown.`;
+  }
+}
+
+function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
