@@ -35,7 +35,8 @@ describe('the tree', () => {
   it('has a bin of five lines that imports the built command line', () => {
     const bin = textOf('bin/trueroll.js');
     expect(bin.trimEnd().split('\n').length).toBeLessThanOrEqual(5);
-    expect(importsOf(bin)).toEqual(['node:process', '../dist/main.js']);
+    expect(importsOf(bin)).toEqual(['node:process', '../dist/load-compiled.js']);
+    expect(bin).toContain('main.cjs');
   });
 });
 

@@ -9,8 +9,7 @@
  *
  *     t = ∫ sqrt(((R - d)² + k² + 4 R d κ² sin² u) / (g d (1 - κ² sin² u))) du
  *
- * On a curve the square root is taken out at an end where the body stands still: θ runs with w² from there, or with
- * sin u between two of them.
+ * On a curve the square root is taken out at an end where the body stands still: θ runs with w² from there.
  */
 import { withinTurn } from '../geometry/lean.js';
 import { integrate } from '../numeric/integrate.js';
@@ -115,21 +114,34 @@ export function timeOver(pass: Pass, to: number, turns: boolean): number {
     const kappa2 = kappaSquared(stretch, pass);
     if (kappa2 < 1) return timeOnArc(stretch, pass, kappa2, to);
   }
-  const way = to - entry;
-  const slowness = (lean: number): number => Math.abs(way) / Math.sqrt(motionAt(pass, lean).rateSquared);
   const still = pass.energy === 0;
-  if (still && turns)
-    return integrate(
-      (u) => (slowness(entry + (way * (1 + Math.sin(u))) / 2) * Math.cos(u)) / 2,
-      -quarter,
-      quarter,
-    );
-  if (still) return integrate((w) => slowness(entry + way * w * w) * 2 * w, 0, 1);
-  if (turns) return integrate((w) => slowness(to - way * w * w) * 2 * w, 0, 1);
-  return integrate((w) => slowness(entry + way * w), 0, 1);
+  if (still && turns) {
+    const middle = (entry + to) / 2;
+    return timeBeside(pass, entry, middle) + timeBeside(pass, to, middle);
+  }
+  if (still) return timeBeside(pass, entry, to);
+  if (turns) return timeBeside(pass, to, entry);
+  return Math.abs(integrate((lean) => 1 / Math.sqrt(motionAt(pass, lean).rateSquared), entry, to));
 }
 
-const quarter = Math.PI / 2;
+/** Nearer to a standstill than this, radians, e comes from the first terms of H: its own difference is rounding there. */
+const near = 1e-7;
+
+/** Seconds between a standstill and another lean: θ runs with w² from there, e = -(H' Δ + (ρ - H) Δ²/2 + …). */
+function timeBeside(pass: Pass, standstill: number, other: number): number {
+  const { slope, height, radius } = shapeOn(pass.stretch, standstill);
+  const way = other - standstill;
+  return integrate(
+    (w) => {
+      const step = way * w * w;
+      const { armSquared, rateSquared } = motionAt(pass, standstill + step);
+      const first = (-2 * g * step * (slope + ((radius - height) * step) / 2)) / armSquared;
+      return (2 * w * Math.abs(way)) / Math.sqrt(Math.abs(step) < near ? first : rateSquared);
+    },
+    0,
+    1,
+  );
+}
 
 function timeOnArc(stretch: RoundStretch, pass: Pass, kappa2: number, to: number): number {
   const { entry, energy, gyration2 } = pass;
