@@ -59,7 +59,7 @@ export function microsecondsPerCall(call: () => unknown, batches = 31): Quartile
     for (let i = 0; i < calls; i++) call();
     return performance.now() - start;
   };
-  for (const warm = performance.now(); performance.now() - warm < warmUp; ) call();
+  for (const warm = performance.now(); performance.now() - warm < warmUp;) call();
   while (batch() < 5) calls *= 2;
   return quartiles(Array.from({ length: batches }, () => (1000 * batch()) / calls));
 }

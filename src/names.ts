@@ -99,7 +99,7 @@ export const measureKeys = Object.keys(measures) as MeasureKey[];
 
 /** The measures a load has, in the order of the contract. */
 export function measuresOf(load: LoadId): MeasureKey[] {
-  return measureKeys.filter((key) => (measures[key].loads as readonly LoadId[]).includes(load));
+  return measureKeys.filter((key) => measures[key].loads.includes(load));
 }
 
 /** What the unit ending of a measure's JSON name makes of an SI number: SI × factor = the number printed. */

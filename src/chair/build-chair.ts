@@ -1,17 +1,11 @@
 /** Design → Chair. After this nobody looks at the design file again. */
 import type { DesignInSI, PartInSI } from '../design/design.js';
 import { outlineMoments } from '../geometry/area-moments.js';
-import type { Flaw } from '../geometry/flaw.js';
 import { combineMasses } from '../mass.js';
 import type { Chair, ChairPart } from './chair.js';
+import type { DrawingFault } from './drawing-fault.js';
 import { partOutline, type PartOutline } from './part-outline.js';
-import { rolledOn } from './rockers.js';
-
-/** A flaw of the drawing and the path in the design file to what has it. */
-export interface DrawingFault {
-  readonly path: readonly (string | number)[];
-  readonly flaw: Flaw;
-}
+import { rockerFaults, rolledOn } from './rockers.js';
 
 export type BuiltChair =
   | { readonly ok: true; readonly chair: Chair }
@@ -23,7 +17,9 @@ export function buildChair(design: DesignInSI): BuiltChair {
     made.ok ? [] : made.faults.map(({ outline, flaw }) => ({ path: pathTo(part, outline), flaw })),
   );
   if (faults.length > 0) return { ok: false, faults };
-  return { ok: true, chair: assemble(design, outlines as PartOutline[]) };
+  const drawn = outlines as PartOutline[];
+  const rolling = rockerFaults(design, drawn);
+  return rolling.length > 0 ? { ok: false, faults: rolling } : { ok: true, chair: assemble(design, drawn) };
 }
 
 const pathTo = (part: number, outline: number | null): (string | number)[] =>

@@ -1,15 +1,60 @@
 /** What the chair rolls on: one profile of all parts, or the mean of two where the sides are unlike. */
 import type { DesignInSI, PartInSI } from '../design/design.js';
+import { millimetres } from '../geometry/flaw.js';
 import { meanProfile } from '../geometry/mean-profile.js';
 import { meanSurface, type Side } from '../geometry/mean-surface.js';
 import type { Point } from '../geometry/point.js';
 import { profileOf } from '../geometry/profile.js';
-import { runningSurface } from '../geometry/running-surface.js';
+import { awayFromHull, runningSurface } from '../geometry/running-surface.js';
 import { surfaceShape, type SurfaceShape } from '../geometry/surface-shape.js';
 import type { Chair } from './chair.js';
+import type { DrawingFault } from './drawing-fault.js';
 import type { PartOutline } from './part-outline.js';
 
 type RolledOn = Pick<Chair, 'profile' | 'surface' | 'surfaceShape' | 'sides'>;
+
+/** What is wrong with the sides and the stated ends of the parts that the chair runs on. */
+export function rockerFaults({ parts }: DesignInSI, outlines: readonly PartOutline[]): DrawingFault[] {
+  const several = parts.flatMap(({ side, count }, part) =>
+    side !== null && count !== 1
+      ? [fault(part, 'side', 'a count of 1: it is on one side only', `${count}`)]
+      : [],
+  );
+  if (parts.every(({ side }) => side === null)) return [...endsOff(sideOf(parts, outlines, null), parts)];
+  if (parts.every(({ side }) => side === 'left') || parts.every(({ side }) => side === 'right'))
+    return [...several, fault(0, 'side', 'parts on both sides', 'one side only')];
+  const sides = [sideOf(parts, outlines, 'right'), sideOf(parts, outlines, 'left')];
+  return [...several, ...unpaired(sides, parts), ...sides.flatMap((side) => endsOff(side, parts))];
+}
+
+const fault = (part: number, key: string, expected: string, found: string, hint?: string): DrawingFault => ({
+  path: ['parts', part, ...key.split('.')],
+  flaw: { expected, found, ...(hint !== undefined && { hint }) },
+});
+
+/** A rocker of one side runs beside one of the other side, or beside itself when it says no side. */
+function unpaired(sides: readonly Side[], parts: readonly PartInSI[]): DrawingFault[] {
+  const sided = sides.map(({ surface }) => surface.owner).filter((owner) => parts[owner]!.side !== null);
+  const [part, another] = sided;
+  if (part === undefined || another !== undefined) return [];
+  const other = parts[part]!.side === 'left' ? 'right' : 'left';
+  return [fault(part, 'side', `a rocker with side: ${other} beside this one`, 'none that touches the floor')];
+}
+
+/** A stated end farther from the hull than this, metres, was meant for another place. */
+const farOff = 0.005;
+
+function endsOff({ profile, surface: { owner } }: Side, parts: readonly PartInSI[]): DrawingFault[] {
+  const { runs } = parts[owner]!;
+  if (runs === null) return [];
+  return (['from', 'to'] as const).flatMap((end) => {
+    const away = awayFromHull(profile, owner, runs[end]);
+    const hint = 'it is where the bottom edge ends, in the chair’s frame';
+    return away > farOff
+      ? [fault(owner, `runs.${end}`, 'a place on the bottom edge', `one ${millimetres(away)} off it`, hint)]
+      : [];
+  });
+}
 
 export function rolledOn({ parts }: DesignInSI, outlines: readonly PartOutline[]): RolledOn {
   if (parts.every(({ side }) => side === null)) {

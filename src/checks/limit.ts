@@ -22,7 +22,7 @@ const seatedOnly: readonly MeasureKey[] = ['seatSlopeDeg', 'periodS'];
 
 /** Which loads a limit stated without a load is for. */
 function loadsMeant(measure: MeasureKey, withSitters: boolean): LoadId[] {
-  const of = measures[measure].loads as readonly LoadId[];
+  const of = measures[measure].loads;
   if (seatedOnly.includes(measure)) return ['seated'];
   const byDefault = defaultLimits.filter((limit) => limit.measure === measure).map(({ load }) => load);
   if (byDefault.length > 0) return byDefault;

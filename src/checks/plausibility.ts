@@ -1,5 +1,6 @@
 /** Signs that a design was not drawn as meant: no limits, only cautions. SI. The bounds are common practice, no source. */
 import type { Chair, ChairPart } from '../chair/chair.js';
+import type { ChairKind } from '../names.js';
 import { gapBetween, silhouetteOf } from '../geometry/gap.js';
 
 export type Implausible =
@@ -12,22 +13,26 @@ export type Implausible =
   | { readonly what: 'rocker alone'; readonly part: string };
 
 /** A chair lighter or heavier than this is seldom one, kg. */
-const usual = { least: 5, most: 20 };
+const usual = { grown: { least: 5, most: 20 }, child: { least: 2.5, most: 12 } };
 const largestShare = 0.5;
 /** A seat narrower across is a seat's thickness, metres. */
 const narrowestSeat = 0.25;
 /** Nearer than this two parts were meant to touch, metres. */
 const meantToTouch = 0.01;
 
-export function implausible(chair: Chair): Implausible[] {
-  return [...weight(chair), ...narrowSeats(chair), ...gaps(chair)];
+export function implausible(chair: Chair, kind: ChairKind): Implausible[] {
+  return [
+    ...weight(chair, usual[kind === 'child' ? 'child' : 'grown']),
+    ...narrowSeats(chair),
+    ...gaps(chair),
+  ];
 }
 
-function weight({ body: { mass }, parts }: Chair): Implausible[] {
+function weight({ body: { mass }, parts }: Chair, { least, most }: typeof usual.grown): Implausible[] {
   const heavy = parts.filter((part) => part.mass > largestShare * mass);
   return [
-    ...(mass < usual.least ? [{ what: 'light' as const, mass }] : []),
-    ...(mass > usual.most ? [{ what: 'heavy' as const, mass }] : []),
+    ...(mass < least ? [{ what: 'light' as const, mass }] : []),
+    ...(mass > most ? [{ what: 'heavy' as const, mass }] : []),
     ...heavy.map(({ name, mass: own }) => ({ what: 'heavy part' as const, part: name, share: own / mass })),
   ];
 }
@@ -44,14 +49,22 @@ function narrowSeats({ parts }: Chair): Implausible[] {
 
 function gaps({ parts, surface }: Chair): Implausible[] {
   const silhouettes = parts.map(({ outline }) => silhouetteOf(outline));
-  const found: Implausible[] = [];
-  let carries = parts.length === 1;
-  for (let i = 0; i < parts.length; i++)
-    for (let j = i + 1; j < parts.length; j++) {
-      const gap = gapBetween(silhouettes[i]!, silhouettes[j]!, meantToTouch);
-      if (gap === 0 && (i === surface.owner || j === surface.owner)) carries = true;
-      if (gap > 0 && gap < meantToTouch)
-        found.push({ what: 'gap', parts: [parts[i]!.name, parts[j]!.name], gap });
-    }
+  const gap = silhouettes.map((one, i) =>
+    silhouettes.map((other, j) => (j > i ? gapBetween(one, other, meantToTouch) : 0)),
+  );
+  const between = (i: number, j: number): number => gap[Math.min(i, j)]![Math.max(i, j)]!;
+  const touches = (i: number, j: number): boolean => i !== j && between(i, j) < readable;
+  /** Two parts that a third joins need not touch. */
+  const joined = (i: number, j: number): boolean => parts.some((_, k) => touches(i, k) && touches(k, j));
+  const found = parts.flatMap((one, i) =>
+    parts.flatMap((other, j): Implausible[] => {
+      const near = j > i && between(i, j) >= readable && between(i, j) < meantToTouch && !joined(i, j);
+      return near ? [{ what: 'gap', parts: [one.name, other.name], gap: between(i, j) }] : [];
+    }),
+  );
+  const carries = parts.length === 1 || parts.some((_, i) => touches(i, surface.owner));
   return carries ? found : [...found, { what: 'rocker alone', part: parts[surface.owner]!.name }];
 }
+
+/** A narrower gap is how the drawing was rounded, metres. */
+const readable = 5e-4;

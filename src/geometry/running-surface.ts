@@ -98,18 +98,26 @@ interface Candidate {
  * a corner, that is reached at the lean nearest to the other end's.
  */
 function placeNearest(profile: Profile, owner: number, point: Point, sense: 1 | -1): SurfaceEnd {
-  const candidates = profile.elements.flatMap((element, index): Candidate[] => {
-    if (element.owner !== owner) return [];
-    const lean = leanTowards(element, point, sense);
-    const away = distance(contactOn(element, lean), point);
-    return [{ away, end: placeOn(profile, index, lean) }, ...onFlat(profile, index, point)];
-  });
-  const least = candidates.reduce((a, b) => (b.away < a.away ? b : a)).away;
+  const candidates = candidatesFor(profile, owner, point, sense);
+  const least = Math.min(...candidates.map(({ away }) => away));
   return candidates
     .filter(({ away }) => away < least + nearer)
     .map(({ end }) => nearStart(profile, end))
     .reduce((a, b) => (sense * b.lean < sense * a.lean ? b : a));
 }
+
+function candidatesFor(profile: Profile, owner: number, point: Point, sense: 1 | -1): Candidate[] {
+  return profile.elements.flatMap((element, index): Candidate[] => {
+    if (element.owner !== owner) return [];
+    const lean = leanTowards(element, point, sense);
+    const away = distance(contactOn(element, lean), point);
+    return [{ away, end: placeOn(profile, index, lean) }, ...onFlat(profile, index, point)];
+  });
+}
+
+/** How far a point lies from this body's share of the hull, metres; infinite where it has none. */
+export const awayFromHull = (profile: Profile, owner: number, point: Point): number =>
+  Math.min(...candidatesFor(profile, owner, point, 1).map(({ away }) => away));
 
 /** The lean, within the element's, at which the contact is nearest to a point. */
 function leanTowards(element: HullElement, point: Point, sense: 1 | -1): number {

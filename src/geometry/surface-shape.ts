@@ -60,13 +60,15 @@ function runsOf(profile: Profile, { nose, tail }: RunningSurface): Run[] {
 const slices = 32;
 
 function runsOn(element: HullElement, from: number, to: number): Run[] {
-  const count = element.kind === 'round' ? 1 : slices;
-  const turn = (to - from) / count;
-  return Array.from({ length: count }, (_, i) => {
-    const radius = radiusOn(element, from + (i + 0.5) * turn);
-    return { radius, turn, length: radius * turn, flatAfter: 0 };
-  });
+  if (element.kind === 'round') return [runOf(element.radius, to - from)];
+  // The extremes of a curve's radius are at its ends, so those are looked at: half a slice each, whole ones between.
+  const slice = (to - from) / slices;
+  return Array.from({ length: slices + 1 }, (_, i) =>
+    runOf(radiusOn(element, from + i * slice), i === 0 || i === slices ? slice / 2 : slice),
+  );
 }
+
+const runOf = (radius: number, turn: number): Run => ({ radius, turn, length: radius * turn, flatAfter: 0 });
 
 /** A change of radius that is undone farther off than this is the shape of the runner, not a bump (the contract's figure). */
 const feltWithin = 0.05;

@@ -1,7 +1,7 @@
 /** What to mind: first what concerns this design, then what concerns any rocking chair. */
 import type { CheckResult } from '../check-design.js';
-import type { JudgedLimit } from '../checks/verdict.js';
 import { supportAt } from '../geometry/profile.js';
+import { unfelt } from '../rolling/rest.js';
 import { tiltAt, turnOfContacts } from '../rolling/unequal-rockers.js';
 import { implausible, type Implausible } from '../checks/plausibility.js';
 import {
@@ -12,15 +12,20 @@ import {
   formatMillimetres,
   formatNumber,
 } from '../quantity/print.js';
+import { printedStatures } from '../sitter/percentiles.js';
+import type { MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { loadWords, measureWords, sayValue, whoOf } from './measure-words.js';
+import { loadWords } from './measure-words.js';
 
 export const cautionsOf = (result: CheckResult): string[] => [
   ...drawnFloor(result),
-  ...implausible(result.chair).map((sign) => sayImplausible(sign, result.design.units)),
+  ...implausible(result.chair, result.design.kind).map((sign) => sayImplausible(sign, result.design.units)),
   ...otherRests(result),
   ...otherSides(result),
+  ...stretched(result),
   ...flats(result),
+  ...periodNotJudged(result),
+  ...roundedTips(result),
   ...porchFloor(result),
   ...unequalRockers(result),
   ...standingCautions,
@@ -73,13 +78,54 @@ function otherRests({ loads }: CheckResult): string[] {
 
 /** A chair is made for the first sitter; what suits the others less is said, not judged. */
 function otherSides({ limits, design }: CheckResult): string[] {
-  return limits
-    .filter(({ cautioned }) => cautioned)
-    .map(({ load, sitter, measure, value }: JudgedLimit) => {
-      const key = measure!;
-      const what = measureWords[key] ?? key;
-      return `For ${whoOf(load, sitter)}, ${what}: ${sayValue(key, value!, design.units)}. The chair is made for the first sitter; no one chair fits all.`;
-    });
+  return limits.flatMap(({ cautioned, measure, value, sitter }) => {
+    const say = measure === null ? undefined : otherSideWords[measure];
+    if (!cautioned || value === null || say === undefined) return [];
+    return [`For ${sitter ?? 'the sitter'} ${say(formatLength(Math.abs(value), design.units))}.`];
+  });
+}
+
+const otherSideWords: Readonly<Partial<Record<MeasureKey, (length: string) => string>>> = {
+  kneeHollowGapM: (gap) => `the seat is low: its front edge is ${gap} under the knee hollow`,
+  seatDepthGapM: (gap) => `the seat is shallow: it ends ${gap} short of the knee hollow`,
+  armHeightGapM: (gap) => `the arms are low: ${gap} under the elbow`,
+};
+
+/** A period that is left out because of a flat was not judged by its default limit. */
+function periodNotJudged({ loads, limits }: CheckResult): string[] {
+  return loads
+    .filter(({ record }) => record.load.id === 'seated' && (record.roll.atRest?.rest.flat ?? 0) > unfelt)
+    .filter(({ record }) => !limits.some(({ id }) => id === `seated/period/${record.load.sitter ?? ''}`))
+    .map(
+      ({ record }) =>
+        `With ${record.load.sitter ?? 'the sitter'} the chair rests on a flat: its period has no value and was not judged.`,
+    );
+}
+
+/** Beyond the people whose proportions the tables have. */
+function stretched({ people }: CheckResult): string[] {
+  const names = people.persons
+    .filter(({ size: { body, stature } }) => {
+      const { least, greatest } = printedStatures(body);
+      return stature < least || stature > greatest;
+    })
+    .map(({ name }) => name);
+  if (names.length === 0) return [];
+  return [
+    `The tables of bodies are of grown people: for ${names.join(' and ')} they are a stretch. Measure and state ` +
+      '`measured` where it matters.',
+  ];
+}
+
+/** Leaning so far round its tip a runner has no end that was meant: its corner is rounded off. */
+const roundTheTip = Math.PI / 3;
+
+function roundedTips({ chair: { surface, parts } }: CheckResult): string[] {
+  if (surface.tail.lean < roundTheTip && surface.nose.lean > -roundTheTip) return [];
+  return [
+    `The running surface of ${parts[surface.owner]!.name} goes round its tips, since no corner ends it: state ` +
+      'its ends with `runs: { from: [x, y], to: [x, y] }`.',
+  ];
 }
 
 /** Half an inch of flat is felt (common practice, no source). */
@@ -124,16 +170,21 @@ function unequalRockers({ chair: { sides, spacing }, loads, people }: CheckResul
   const rockers = { ...sides, spacing };
   const turn = turnOfContacts(rockers, rest.lean, rest.lean + of.load.swing);
   const tilt = tiltAt(rockers, rest.lean);
-  const [towards, down] = [turn > 0 ? 'left' : 'right', tilt > 0 ? 'right' : 'left'];
+  const down = tilt > 0 ? 'right' : 'left';
+  const tilted =
+    Math.abs(tilt) < seenTilt ? '' : `; at rest it tilts ${formatHundredths(tilt)} down to the ${down}`;
   return [
-    `The rockers are unlike. Leaning back ${formatDegrees(of.load.swing)} the chair turns about ` +
-      `${formatTenths(turn)} towards the sitter’s ${towards}, and back again on the way forward; at rest it tilts ` +
-      `${formatTenths(tilt)} down to the ${down}. With a little slip at each rock it walks round.`,
+    `The rockers are unlike. Leaning back ${formatDegrees(of.load.swing)} the line through the two places where it ` +
+      `touches turns ${formatHundredths(turn)} towards the sitter’s ${turn > 0 ? 'left' : 'right'}, and back again on ` +
+      `the way forward${tilted}. With a little slip at each rock it walks round.`,
   ];
 }
 
-/** Turning and tilting are felt finer than half a degree. */
-const formatTenths = (angle: number): string => `${formatNumber(Math.abs(angle) * (180 / Math.PI), 1)}°`;
+/** A twentieth of a degree: less no level shows. */
+const seenTilt = (0.05 * Math.PI) / 180;
+
+/** Turning is felt finer than half a degree. */
+const formatHundredths = (angle: number): string => `${formatNumber(Math.abs(angle) * (180 / Math.PI))}°`;
 
 /** In every human report. */
 export const standingCautions: readonly string[] = [

@@ -1,4 +1,5 @@
 /** The rows of the first screen: what the sitter feels, and what is left. */
+import type { Chair } from '../chair/chair.js';
 import type { MeasuredLoad } from '../checks/judge-loads.js';
 import { dyingAway } from '../measures/dying-away.js';
 import { seatSlopeShifted, shift } from '../measures/sitting-shifted.js';
@@ -24,12 +25,18 @@ export const measureRow = (label: string, key: MeasureKey): Row => ({
   },
 });
 
+/** Left out where the design does not give what it is measured from. */
+const where = (given: (chair: Chair) => boolean, row: Row): Row => ({
+  label: row.label,
+  say: (load, units) => (given(load.record.chair) ? row.say(load, units) : null),
+});
+
 const slopeRange: Row = {
   label: '  sitting one inch back to one forward',
   say: ({ record }) => {
     if (record.load.person === null) return null;
     const ends = [-shift, shift].map((by) => seatSlopeShifted(record, by));
-    return ends.some(isMissing) ? '-' : `${ends.map((end) => sayAngle(end)).join(' to ')}`;
+    return ends.some(isMissing) ? '-' : ends.map(sayAngle).join(' to ');
   },
 };
 
@@ -54,9 +61,9 @@ const byItself: Row = {
 
 /** What the sitter feels, in a maker's order. */
 export const feelingRows: readonly Row[] = [
-  measureRow('seat slope, front higher', 'seatSlopeDeg'),
+  where(({ seat }) => seat !== null, measureRow('seat slope, front higher', 'seatSlopeDeg')),
   slopeRange,
-  measureRow('back off plumb', 'backAngleDeg'),
+  where(({ back }) => back !== null, measureRow('back off plumb', 'backAngleDeg')),
   measureRow('one full rock, there and back', 'periodS'),
   perMinute,
   byItself,
@@ -69,6 +76,6 @@ export const leftRows: readonly Row[] = [
   measureRow('to the nose end of the rockers', 'rockerEndForwardDeg'),
   measureRow('to the point of no return, back', 'tipBackDeg'),
   measureRow('to the point of no return, forward', 'tipForwardDeg'),
-  measureRow('sideways, about', 'tipSidewaysDeg'),
-  measureRow('to the wall behind', 'wallClearanceM'),
+  where(({ spacing }) => spacing !== null, measureRow('sideways, about', 'tipSidewaysDeg')),
+  where(({ wall }) => wall !== null, measureRow('to the wall behind', 'wallClearanceM')),
 ];

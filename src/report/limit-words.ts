@@ -34,9 +34,14 @@ export function limitWords(limit: JudgedLimit, units: LengthUnit): LimitWords {
 
 const rest = { what: 'comes to rest on its rockers', wanted: 'a rest', value: null, off: null } as const;
 
-function sayOff({ range, value, margin }: JudgedLimit, say: (number: number) => string): string | null {
+function sayOff(
+  { measure, range, value, margin }: JudgedLimit,
+  say: (number: number) => string,
+): string | null {
   if (value === null || margin === null || margin >= 0) return null;
-  const way = value > (range.max ?? Infinity) ? 'too much' : 'too little';
+  const counted = measure === 'restCount';
+  const over = value > (range.max ?? Infinity);
+  const way = over ? (counted ? 'too many' : 'too much') : counted ? 'too few' : 'too little';
   return `${sayShort(say(-margin), say(0))} ${way}`;
 }
 

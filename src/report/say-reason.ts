@@ -23,8 +23,7 @@ function sayNoRest(noRest: NoRest, units: LengthUnit): string {
       const beyond = noRest.end === 'nose' ? 'ahead of' : 'behind';
       return (
         `rolls ${which} of its rockers: standing on that end its centre of gravity is still ` +
-        `${say(noRest.beyond)} ${beyond} it. On the same arc the ${noRest.end} would have to reach more than ` +
-        `${sayUp(noRest.leastReach)} from where it touches as drawn, not ${say(noRest.reach)}`
+        `${say(noRest.beyond)} ${beyond} it${sayReach(noRest, say, sayUp)}`
       );
     }
   }
@@ -34,3 +33,16 @@ const sayLeastRadius = (radius: number, sayUp: (length: number) => string): stri
   Number.isFinite(radius)
     ? `With the masses where they are, an arc of more than ${sayUp(radius)} would stand`
     : 'No radius would stand: the centre of gravity is beyond the end of the rockers';
+
+/** What is true of one arc is not said where the runner is another shape, and would contradict it. */
+function sayReach(
+  { end, reach, leastReach }: Extract<NoRest, { cause: 'past-end' }>,
+  say: (length: number) => string,
+  sayUp: (length: number) => string,
+): string {
+  if (leastReach <= reach) return '';
+  return (
+    `. On the same arc the ${end} would have to reach more than ${sayUp(leastReach)} from where it touches as ` +
+    `drawn, not ${say(reach)}`
+  );
+}

@@ -1,3 +1,5 @@
+import { printable } from './printable.js';
+
 /** Tables of words: a label column and right-aligned columns, set in blocks that keep to the width. */
 export interface Table {
   readonly title: string;
@@ -8,7 +10,8 @@ export interface Table {
 
 const indent = '  ';
 const gap = 2;
-const longestHead = 16;
+/** Characters of a column's heading. */
+export const longestHead = 16;
 
 /** Lines; the first of each block is its heading. None where there is nothing to show. */
 export function tableLines(
@@ -16,10 +19,12 @@ export function tableLines(
   columns: number,
   paintHeading: (text: string) => string,
 ): string[] {
-  const shown = rows.filter(({ cells }) => cells.some((cell) => cell !== null));
+  const shown = rows
+    .filter(({ cells }) => cells.some((cell) => cell !== null))
+    .map(({ label: own, cells }) => ({ label: inLine(own), cells }));
   if (shown.length === 0) return [];
   const label = Math.max(title.length, ...shown.map((row) => indent.length + row.label.length));
-  const names = heads.map((head) => shortened(head, longestHead));
+  const names = heads.map((head) => shortened(printable(head), longestHead));
   const widths = names.map(
     (name, i) => gap + Math.max(name.length, ...shown.map(({ cells }) => cells[i]?.length ?? 0)),
   );
@@ -50,5 +55,11 @@ function blocksWithin(widths: readonly number[], room: number): number[][] {
   return blocks;
 }
 
-export const shortened = (text: string, longest: number): string =>
-  text.length <= longest ? text : `${text.slice(0, longest - 1)}…`;
+/** What leads a label is its indent; the rest is somebody's words. */
+const inLine = (label: string): string => `${/^ */u.exec(label)![0]}${printable(label)}`;
+
+/** Cut between characters, never inside one that two units make up. */
+export function shortened(text: string, longest: number): string {
+  const characters = [...text];
+  return characters.length <= longest ? text : `${characters.slice(0, longest - 1).join('')}…`;
+}

@@ -1,16 +1,18 @@
 /** The first screen, in a maker's order: may I cut, what is not met, what the sitter feels, what is left, what was assumed. */
 import type { CheckResult } from '../check-design.js';
 import type { MeasuredLoad } from '../checks/judge-loads.js';
-import type { Verdict } from '../checks/verdict.js';
+import type { JudgedLimit } from '../checks/verdict.js';
 import { measuresOf, type LoadId } from '../names.js';
+import { isMissing } from '../numeric/missing.js';
 import { formatKilograms, formatPounds } from '../quantity/print.js';
 import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { feelingRows, leftRows, measureRow, type Row } from './first-rows.js';
 import { basisLine, limitLine } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
-import { tableLines } from './table.js';
+import { longestHead, shortened, tableLines } from './table.js';
 import type { TextSettings } from './text-settings.js';
+import { sayVerdict } from './verdict-words.js';
 import { wrap } from './wrap.js';
 
 export function printText(result: CheckResult, settings: TextSettings): string {
@@ -19,6 +21,7 @@ export function printText(result: CheckResult, settings: TextSettings): string {
     notMet(result, settings),
     firstTable('How it sits and rocks', feelingRows, result, settings),
     firstTable('What is left', leftRows, result, settings),
+    dashes(result, settings),
     ...(settings.all ? [...allMeasures(result, settings), allLimits(result, settings)] : []),
     ...(settings.parts ? [partWeights(result, settings)] : []),
     assumed(result, settings),
@@ -28,46 +31,38 @@ export function printText(result: CheckResult, settings: TextSettings): string {
   return `${written.join('\n\n')}\n`;
 }
 
-function verdictLines(
-  { design, people, verdict, limits }: CheckResult,
-  { paint, columns }: TextSettings,
-): string[] {
-  const names = people.persons.map(({ name }) => name);
-  const whom = names.length === 0 ? 'the empty chair only' : listed(names);
-  const count = (of: Verdict): string =>
-    `${limits.filter((limit) => limit.verdict === of).length} of ${limits.length}`;
-  const words = {
-    pass: `All listed limits met, for ${whom}, on ${design.floor.name ?? 'the floor of the design'}.`,
-    fail: `Not all limits are met: ${count('fail')} fail.`,
-    unknown: `Cannot say: ${count('unknown')} limits are unknown.`,
-  };
-  const styles = { pass: 'good', fail: 'bad', unknown: 'doubt' } as const;
-  return [
-    paint('heading', wrap(design.name, columns)),
-    paint(styles[verdict], wrap(words[verdict], columns)),
-  ];
-}
+const verdictStyles = { pass: 'good', fail: 'bad', unknown: 'doubt' } as const;
 
-function listed(names: readonly string[]): string {
-  const [last, ...others] = names.toReversed();
-  return others.length === 0 ? (last ?? '') : `${others.reverse().join(', ')} and ${last ?? ''}`;
-}
+const verdictLines = (result: CheckResult, { paint, columns }: TextSettings): string[] => [
+  paint('heading', wrap(result.design.name, columns)),
+  paint(verdictStyles[result.verdict], wrap(sayVerdict(result), columns)),
+];
 
-function notMet({ limits, design }: CheckResult, settings: TextSettings): string[] {
-  const lines = limits
-    .filter(({ verdict }) => verdict !== 'pass')
+/** A load without a rest is told once: what else is unknown of it for that reason is left to `--all`. */
+function notMet({ limits, loads, design }: CheckResult, settings: TextSettings): string[] {
+  const fallen = loads.filter(({ record }) => record.noRest !== null).map(({ record }) => record.load);
+  const follows = ({ load, sitter, verdict }: JudgedLimit): boolean =>
+    verdict === 'unknown' && fallen.some((each) => each.id === load && each.sitter === sitter);
+  const open = limits.filter((limit) => limit.verdict !== 'pass');
+  const lines = open
+    .filter((limit) => !follows(limit))
     .map((limit) => limitLine(limit, design.units, settings));
-  return lines.length === 0 ? [] : [settings.paint('heading', 'Not met'), ...lines];
+  const more = open.filter(follows).length;
+  const rest =
+    more === 0
+      ? []
+      : [`  ${more} more ${more === 1 ? 'limit is' : 'limits are'} unknown for want of a rest: --all.`];
+  return lines.length === 0 ? [] : [settings.paint('heading', 'Not met'), ...lines, ...rest];
 }
 
-/** A column a sitter, the empty chair first. */
+/** A column a sitter, the empty chair first, those with the child in arms last. */
 function firstTable(
   title: string,
   rows: readonly Row[],
   result: CheckResult,
   settings: TextSettings,
 ): string[] {
-  const shown = result.loads.filter(({ record }) => ['empty', 'seated'].includes(record.load.id));
+  const shown = result.loads.filter(({ record }) => firstLoads.includes(record.load.id));
   return table(title, rows, shown, result, settings);
 }
 
@@ -79,12 +74,33 @@ function table(
   { columns, paint }: TextSettings,
 ): string[] {
   const standing = loads.filter(({ record }) => record.noRest === null);
-  const heads = standing.map(({ record }) => record.load.sitter ?? loadWords[record.load.id]);
+  const heads = standing.map(({ record }) => headOf(record.load));
   const cells = rows.map(({ label, say }) => ({
     label,
     cells: standing.map((load) => say(load, design.units)),
   }));
   return tableLines({ title, heads, rows: cells }, columns, (text) => paint('heading', text));
+}
+
+const firstLoads: readonly LoadId[] = ['empty', 'seated', 'with-a-child'];
+
+function headOf({ id, sitter }: MeasuredLoad['record']['load']): string {
+  if (sitter === null) return loadWords[id];
+  return id === 'with-a-child' ? `${shortened(sitter, longestHead - 8)} + child` : sitter;
+}
+
+/** Why a first row has no value where the load has such a thing. */
+function dashes(result: CheckResult, { columns }: TextSettings): string[] {
+  const reasons = new Map<string, string[]>();
+  for (const { record, measured } of result.loads)
+    if (firstLoads.includes(record.load.id) && record.noRest === null)
+      for (const key of ['periodS', 'tipBackDeg', 'tipForwardDeg'] as const) {
+        const value = measured.get(key);
+        if (value === undefined || !isMissing(value)) continue;
+        const why = `${measureWords[key] ?? key}: ${value.missing}`;
+        reasons.set(why, [...(reasons.get(why) ?? []), headOf(record.load)]);
+      }
+  return [...reasons].map(([why, whom]) => wrap(`- ${whom.join(', ')}: ${why}`, columns, '  ', '    '));
 }
 
 /** Every measure, a table a load. */

@@ -13,11 +13,13 @@ export function sayVerdict({ design, people, verdict, limits }: CheckResult): st
   const whom = names.length === 0 ? 'the empty chair only' : listed(names);
   const count = (of: Verdict): string =>
     `${limits.filter((limit) => limit.verdict === of).length} of ${limits.length}`;
+  const open = limits.filter((limit) => limit.verdict === 'unknown').length;
+  const also = open === 0 ? '' : `, ${open} ${open === 1 ? 'is' : 'are'} unknown`;
   switch (verdict) {
     case 'pass':
       return `All listed limits met, for ${whom}, on ${design.floor.name ?? 'the floor of the design'}.`;
     case 'fail':
-      return `Not all limits are met: ${count('fail')} fail.`;
+      return `Not all limits are met: ${count('fail')} fail${also}.`;
     case 'unknown':
       return `Cannot say: ${count('unknown')} limits are unknown.`;
   }
