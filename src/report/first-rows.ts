@@ -25,10 +25,13 @@ export const measureRow = (label: string, key: MeasureKey): Row => ({
   },
 });
 
-/** Left out where the design does not give what it is measured from. */
+/** No dash where the design does not give what the row is measured from: nobody asked for it. */
 const where = (given: (chair: Chair) => boolean, row: Row): Row => ({
   label: row.label,
-  say: (load, units) => (given(load.record.chair) ? row.say(load, units) : null),
+  say: (load, units) => {
+    const said = row.say(load, units);
+    return said === '-' && !given(load.record.chair) ? null : said;
+  },
 });
 
 const slopeRange: Row = {

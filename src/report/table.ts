@@ -60,6 +60,6 @@ const inLine = (label: string): string => `${/^ */u.exec(label)![0]}${printable(
 
 /** Cut between characters, never inside one that two units make up. */
 export function shortened(text: string, longest: number): string {
-  const characters = [...text];
+  const characters = Array.from(text);
   return characters.length <= longest ? text : `${characters.slice(0, longest - 1).join('')}…`;
 }

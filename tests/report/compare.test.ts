@@ -115,7 +115,7 @@ describe('a comparison in Markdown', () => {
 
   it('tells the verdict of the new design first, then what flipped', () => {
     const said = printCompareMarkdown(both);
-    expect(said).toMatch(/^### Not all limits are met: 2 of 5 fail\.\n/);
+    expect(said).toMatch(/^### Not all limits are met: 2 of 5 fail, 1 is unknown\.\n/);
     expect(tablesIn(said)[0]!.heads[0]).toBe('verdict changed');
     expect(tablesIn(said)[0]!.rows[0]!.slice(0, 4)).toEqual([
       'shortest: one full rock, small',
