@@ -1,6 +1,6 @@
 /**
- * Ellipse arcs and cubics cut where they bend to the other side, where their curvature is extreme and at quarter turns:
- * on each cut the tangent turns one way only, by at most 90°, and the curvature only grows or only falls.
+ * Ellipse arcs and cubics cut where they bend to the other side, where their curvature is extreme and where they run
+ * level or plumb: between two cuts the tangent turns one way only, by at most 90°, and the curvature only grows or falls.
  *
  * Such a cut carries the hull for the directions d of its outward normals, where p'(t)·d = 0: closed form for both,
  *
@@ -35,11 +35,15 @@ type CurveForm =
     };
 type Powers = Extract<CurveForm, { kind: 'powers' }>;
 
-export function convexCurves(curve: EllipseArc | Cubic): ConvexCurve[] {
+/** The cuts that turn, and the places where it is cut: those are points of the hull like any other. */
+export function convexCurves(curve: EllipseArc | Cubic): { curves: ConvexCurve[]; places: Point[] } {
   const form = curve.kind === 'cubic' ? powersOf(curve) : curve;
   const cuts = form.kind === 'powers' ? cubicCuts(form) : ellipseCuts(form);
   const pieces = cuts.slice(1).map((end, i) => carrying(form, cuts[i]!, end));
-  return pieces.filter((piece) => piece !== null);
+  return {
+    curves: pieces.filter((piece) => piece !== null),
+    places: cuts.slice(1, -1).map((cut) => placeAt(form, cut)),
+  };
 }
 
 function powersOf({ from, control1, control2, to }: Cubic): Powers {
@@ -113,48 +117,39 @@ function ellipseCuts({ start, sweep }: EllipseArc): number[] {
   return [low, ...inner, high];
 }
 
-/** A cubic has at most 2 inflections and 5 extremes of curvature; 64 steps tell them apart. */
+/** A cubic has at most 5 extremes of curvature. Two nearer together than a step are missed, and do no harm to the hull. */
 const steps = 64;
 
 function cubicCuts(cubic: Powers): number[] {
-  const { c3 } = cubic;
-  const bend = (t: number): number => cross(velocity(cubic, t), acceleration(cubic, t));
+  const { c1, c2, c3 } = cubic;
   // d/dt of (p' × p'')/|p'|³ has the sign of (p' × p''')(p'·p') - 3 (p' × p'')(p'·p'').
   const change = (t: number): number => {
-    const v = velocity(cubic, t);
-    return cross(v, times(c3, 6)) * dot(v, v) - 3 * bend(t) * dot(v, acceleration(cubic, t));
+    const [v, a] = [velocity(cubic, t), acceleration(cubic, t)];
+    return cross(v, times(c3, 6)) * dot(v, v) - 3 * cross(v, a) * dot(v, a);
   };
-  const inner = [...signChanges(bend, 0, 1, steps), ...signChanges(change, 0, 1, steps)];
-  return quartered(cubic, [0, ...inner.sort((a, b) => a - b), 1]);
+  const inner = [
+    // p' × p'' = 2 (c1 × c2 + 3 c1 × c3 t + 3 c2 × c3 t²)
+    ...quadraticRoots(3 * cross(c2, c3), 3 * cross(c1, c3), cross(c1, c2)),
+    ...quadraticRoots(3 * c3.x, 2 * c2.x, c1.x),
+    ...quadraticRoots(3 * c3.y, 2 * c2.y, c1.y),
+    ...signChanges(change, 0, 1, steps),
+  ];
+  return [0, ...inner.filter((t) => t > 0 && t < 1).sort((p, q) => p - q), 1];
 }
 
-/** Cuts added until no piece turns by more than 90°. */
-function quartered(cubic: Powers, cuts: readonly number[]): number[] {
-  return cuts.flatMap((cut, i) => {
-    const next = cuts[i + 1];
-    if (next === undefined) return [cut];
-    const count = Math.ceil(Math.abs(turning(cubic, cut, next)) / (Math.PI / 2));
-    return Array.from(
-      { length: Math.max(count, 1) },
-      (_, k) => cut + ((next - cut) * k) / Math.max(count, 1),
-    );
-  });
+/** Real roots of a t² + b t + c, without cancellation; infinite ones among them. */
+function quadraticRoots(a: number, b: number, c: number): [number, number] | [] {
+  const discriminant = b * b - 4 * a * c;
+  if (discriminant < 0) return [];
+  const root = Math.sqrt(discriminant);
+  const q = -(b < 0 ? b - root : b + root) / 2;
+  return [q / a, c / q];
 }
 
-/** Turn of the tangent between two parameters of one bend, added up over steps of less than half a turn. */
-function turning(form: CurveForm, start: number, end: number): number {
-  const parts = 8;
-  let turn = 0;
-  let before = tangentAt(form, start, end);
-  for (let i = 1; i <= parts; i++) {
-    const here = tangentAt(form, start + ((end - start) * i) / parts, i === parts ? start : end);
-    turn += Math.atan2(cross(before, here), dot(before, here));
-    before = here;
-  }
-  return turn;
-}
-
-/** p', or where it vanishes (a control point on its end) the direction of p'' towards the inside. */
+/**
+ * p', or where it vanishes (a control point on its end) the way that p'' takes it, of travel from smaller t to larger.
+ * `inside`: another parameter of the piece.
+ */
 function tangentAt(form: CurveForm, t: number, inside: number): Point {
   const v = velocity(form, t);
   const a = acceleration(form, t);
@@ -165,13 +160,16 @@ function tangentAt(form: CurveForm, t: number, inside: number): Point {
 /** A speed this small against the acceleration (squares) is rounding of zero. */
 const vanishing = 1e-24;
 
-/** Leans of the outward normals: -angle(p') where it bends to the left, half a turn on where it bends to the right. */
+/**
+ * Leans of the outward normals: -angle(p') where it bends to the left, half a turn on where it bends to the right.
+ * Between two cuts the tangent stays in one quarter, so it turns the short way from its first direction to its last.
+ */
 function carrying(form: CurveForm, start: number, end: number): ConvexCurve | null {
-  const turn = turning(form, start, end);
-  if (Math.abs(turn) < straight) return null;
-  const tangent = tangentAt(form, start, end);
-  const first = -Math.atan2(tangent.y, tangent.x) + (turn > 0 ? 0 : Math.PI);
-  const from = turn > 0 ? first - turn : first;
+  const [first, last] = [tangentAt(form, start, end), tangentAt(form, end, start)];
+  const turn = Math.atan2(cross(first, last), dot(first, last));
+  if (Math.abs(turn) < straight || Math.abs(turn) > Math.PI - straight) return null;
+  const facing = -Math.atan2(first.y, first.x) + (turn > 0 ? 0 : Math.PI);
+  const from = turn > 0 ? facing - turn : facing;
   return { form, start, end, from, to: from + Math.abs(turn) };
 }
 
@@ -187,14 +185,22 @@ export function parameterAt({ form, start, end }: ConvexCurve, lean: number): nu
   return clamped(t + fullTurn * Math.round((middle - t) / fullTurn), start, end);
 }
 
-/** The root of p'·d = 0 on [start, end]; of two the one nearer to it. */
-function cubicParameter({ c1, c2, c3 }: Powers, down: Point, start: number, end: number): number {
-  const [a, half, c] = [3 * dot(c3, down), dot(c2, down), dot(c1, down)];
-  const root = Math.sqrt(Math.max(half * half - a * c, 0));
-  const q = half < 0 ? root - half : -(half + root);
-  const [one, two] = [q / a, c / q];
+/**
+ * The root of p'·d = 0 on [start, end]; of two the one nearer to it. Both lie on it where p' itself vanishes at an end:
+ * the lower place is the contact.
+ */
+function cubicParameter(cubic: Powers, down: Point, start: number, end: number): number {
+  const { c1, c2, c3 } = cubic;
+  const [a, b, c] = [3 * dot(c3, down), 2 * dot(c2, down), dot(c1, down)];
+  // Rounding may leave a double root without a real one: then it is its middle.
+  const roots = quadraticRoots(a, b, c);
+  if (roots.length === 0) return clamped(-b / (2 * a), start, end);
+  const [one, two] = roots;
   const outside = (t: number): number => (Number.isFinite(t) ? Math.max(start - t, t - end, 0) : Infinity);
-  return clamped(outside(one) < outside(two) ? one : two, start, end);
+  const [beyondOne, beyondTwo] = [outside(one), outside(two)];
+  if (beyondOne === 0 && beyondTwo === 0)
+    return dot(placeAt(cubic, one), down) > dot(placeAt(cubic, two), down) ? one : two;
+  return clamped(beyondOne < beyondTwo ? one : two, start, end);
 }
 
 const clamped = (t: number, low: number, high: number): number => Math.min(Math.max(t, low), high);

@@ -58,7 +58,7 @@ function extent(carrier: Carrier | null): number {
 function spansOfLoop(loop: Loop, owner: number, start: number): Span[][] {
   return loop.flatMap((piece) => {
     const carrier: Carrier = { kind: 'round', centre: startOf(piece), radius: 0, owner };
-    return [[{ from: start, to: start + fullTurn, carrier }], ...spansOfPiece(piece, owner, start)];
+    return [everywhere(carrier, start), ...spansOfPiece(piece, owner, start)];
   });
 }
 
@@ -72,21 +72,20 @@ function spansOfPiece(piece: Piece, owner: number, start: number): Span[][] {
       return [onOwnLeans({ kind: 'round', centre, radius, owner }, from, Math.abs(sweep), start)];
     }
     default: {
-      // A cut between two curves of one piece is a point of the hull like any other.
-      const curves = convexCurves(piece);
-      return curves.flatMap((curve) => [
-        onOwnLeans({ kind: 'curve', curve, owner }, curve.from, curve.to - curve.from, start),
-        [
-          {
-            from: start,
-            to: start + fullTurn,
-            carrier: { kind: 'round', centre: placeAt(curve.form, curve.end), radius: 0, owner },
-          },
-        ],
-      ]);
+      const { curves, places } = convexCurves(piece);
+      return [
+        ...curves.map((curve) =>
+          onOwnLeans({ kind: 'curve', curve, owner }, curve.from, curve.to - curve.from, start),
+        ),
+        ...places.map((centre) => everywhere({ kind: 'round', centre, radius: 0, owner }, start)),
+      ];
     }
   }
 }
+
+const everywhere = (carrier: Carrier, start: number): Span[] => [
+  { from: start, to: start + fullTurn, carrier },
+];
 
 /** A carrier that holds over some leans, within the turn that begins at `start`. */
 function onOwnLeans(carrier: Carrier, first: number, width: number, start: number): Span[] {
