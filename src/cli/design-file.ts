@@ -1,5 +1,4 @@
 /** A design file, read and checked. */
-import { createHash } from 'node:crypto';
 import { checkDesign } from '../check-design.js';
 import type { Checked, Issue } from '../design/issue.js';
 import type { ReportedDesign } from '../report/reported-design.js';
@@ -9,16 +8,25 @@ export interface DesignFile extends ReportedDesign {
   readonly text: string;
 }
 
-/** @param path as typed; - is standard input */
-export async function checkFile(world: World, path: string): Promise<Checked<DesignFile>> {
+/**
+ * @param path as typed; - is standard input
+ * @param digest whether the report names the file's digest
+ */
+export async function checkFile(world: World, path: string, digest: boolean): Promise<Checked<DesignFile>> {
   const bytes = await bytesOf(world, path);
   if ('expected' in bytes) return { ok: false, issues: [bytes] };
   const text = textOf(bytes);
   if (text === null) return { ok: false, issues: [whole(path, 'text (UTF-8)', 'bytes that are no text')] };
   const answer = checkDesign(text, path);
   if (!answer.ok) return answer;
-  const sha256 = createHash('sha256').update(bytes).digest('hex');
+  const sha256 = digest ? await digestOf(bytes) : null;
   return { ok: true, value: { result: answer.value, sha256, text } };
+}
+
+/** Node takes a while to load its cryptography: only when it is asked for. */
+async function digestOf(bytes: Uint8Array): Promise<string> {
+  const { createHash } = await import('node:crypto');
+  return createHash('sha256').update(bytes).digest('hex');
 }
 
 /** A mistake of the file as a whole. */

@@ -38,15 +38,30 @@ function stepsOn(piece: Piece): Point[] {
 export function gapBetween(a: Silhouette, b: Silhouette, farther: number): number {
   if (apart(a.box, b.box) >= farther) return farther;
   if (inside(a, b) || inside(b, a)) return 0;
+  const [ones, others] = [edgesNear(a, b.box, farther), edgesNear(b, a.box, farther)];
   let least = farther;
-  for (const one of a.rings)
-    for (const other of b.rings)
-      for (let i = 0; i < one.length; i++)
-        for (let j = 0; j < other.length && least > 0; j++)
-          least = Math.min(least, between(edge(one, i), edge(other, j)));
+  for (const one of ones)
+    for (const other of others)
+      if (apart(one.box, other.box) < least) least = Math.min(least, between(one.ends, other.ends));
   return least <= touching ? 0 : least;
 }
 
+interface BoxedEdge {
+  readonly ends: Edge;
+  readonly box: Box;
+}
+
+function edgesNear({ rings }: Silhouette, box: Box, within: number): BoxedEdge[] {
+  return rings.flatMap((ring) =>
+    ring.flatMap((from, i): BoxedEdge[] => {
+      const ends: Edge = [from, ring[(i + 1) % ring.length]!];
+      const own = boxAround(ends);
+      return apart(own, box) < within ? [{ ends, box: own }] : [];
+    }),
+  );
+}
+
+/** No less than this; the boxes themselves may be nearer by the corner than level and plumb. */
 function apart(a: Box, b: Box): number {
   const level = Math.max(a.left - b.right, b.left - a.right, 0);
   const plumb = Math.max(a.foot - b.top, b.foot - a.top, 0);
@@ -58,7 +73,6 @@ const inside = (a: Silhouette, b: Silhouette): boolean =>
   a.rings.some((ring) => b.loops.some((loop) => loopContains(loop, ring[0]!)));
 
 type Edge = readonly [Point, Point];
-const edge = (ring: readonly Point[], i: number): Edge => [ring[i]!, ring[(i + 1) % ring.length]!];
 
 /** Two edges are nearest at an end of one of them, unless they cross. */
 function between([a, b]: Edge, [c, d]: Edge): number {

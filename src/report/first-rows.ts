@@ -1,7 +1,7 @@
 /** The rows of the first screen: what the sitter feels, and what is left. */
 import type { Chair } from '../chair/chair.js';
 import type { MeasuredLoad } from '../checks/judge-loads.js';
-import { dyingAway } from '../measures/dying-away.js';
+import { rocksByItself } from '../measures/dying-away.js';
 import { seatSlopeShifted, shift } from '../measures/sitting-shifted.js';
 import type { MeasureKey } from '../names.js';
 import { isMissing, type OrMissing } from '../numeric/missing.js';
@@ -53,12 +53,13 @@ const perMinute: Row = {
   },
 };
 
-/** Half rocks too: let go at 6° a chair on a rug hardly makes one. */
+/** To half a rock: let go at 6° a chair on a rug hardly makes one. Without resistance it rocks on. */
 const byItself: Row = {
   label: '  rocks by itself, let go, until under 1°',
   say: ({ record }) => {
-    const dying = dyingAway(record);
-    return isMissing(dying) ? '-' : formatNumber((dying.turns.length - 1) / 2, 1);
+    const rocks = rocksByItself(record);
+    if (isMissing(rocks)) return '-';
+    return Number.isFinite(rocks) ? formatNumber(Math.round(2 * rocks) / 2, 1) : 'rocks on';
   },
 };
 

@@ -24,7 +24,7 @@ export async function check(
   const checked: DesignFile[] = [];
   const issues: Issue[] = [];
   for (const path of paths) {
-    const answer = await checkFile(world, path);
+    const answer = await checkFile(world, path, settings.format === 'json' || settings.format === 'junit');
     if (answer.ok) checked.push(answer.value);
     else issues.push(...answer.issues);
   }

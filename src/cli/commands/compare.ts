@@ -20,7 +20,8 @@ export async function compare(
   settings: CompareSettings,
 ): Promise<number> {
   if (oldPath === '-' && newPath === '-') return refuse(world, [twice]);
-  const [old, now] = [await checkFile(world, oldPath), await checkFile(world, newPath)];
+  const digest = settings.format === 'json';
+  const [old, now] = [await checkFile(world, oldPath, digest), await checkFile(world, newPath, digest)];
   if (!old.ok || !now.ok)
     return refuse(
       world,
