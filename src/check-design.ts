@@ -47,9 +47,11 @@ export function checkDesign(
   const [built, seated] = [buildChair(design), seatPeople(design)];
   if (!built.ok || !seated.ok) {
     const drawn = built.ok ? [] : built.faults.map(({ path, flaw }) => issueAt(read.value, path, flaw));
-    const sitting = seated.ok
-      ? []
-      : seated.faults.map(({ path, ...words }) => issueAt(read.value, path, words));
+    // A line the wrong way round is told once, where it is drawn.
+    const sitting =
+      seated.ok || !built.ok
+        ? []
+        : seated.faults.map(({ path, ...words }) => issueAt(read.value, path, words));
     return { ok: false, issues: [...drawn, ...sitting] };
   }
   return { ok: true, value: { file, ...checkChair(design, built.chair, seated.people) } };

@@ -1,7 +1,7 @@
 /** A world for the command line that lives in memory. */
 import type { Commands } from '../src/cli/commands.js';
 import { main } from '../src/cli/main.js';
-import { FileTrouble, type World } from '../src/cli/world.js';
+import type { World } from '../src/cli/world.js';
 
 export interface Outcome {
   readonly code: number;
@@ -21,6 +21,9 @@ export interface StandIn {
 
 /** The commands from their sources. */
 const commands = ((name: string) => import(`../src/cli/commands/${name}.ts`)) as Commands;
+
+/** As it comes from another bundle: of a class of its own, known by its name. */
+const trouble = (message: string): Error => Object.assign(new Error(message), { name: 'FileTrouble' });
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>
   typeof content === 'string' ? new TextEncoder().encode(content) : content;
@@ -42,11 +45,11 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
       read: (path) => {
         const content = Object.hasOwn(files, path) ? files[path] : undefined;
         return content === undefined
-          ? Promise.reject(new FileTrouble('no such file or folder'))
+          ? Promise.reject(trouble('no such file or folder'))
           : Promise.resolve(bytesOf(content));
       },
       write: (path, text) => {
-        if (path.startsWith('nowhere/')) return Promise.reject(new FileTrouble('no such file or folder'));
+        if (path.startsWith('nowhere/')) return Promise.reject(trouble('no such file or folder'));
         written.set(path, text);
         return Promise.resolve();
       },

@@ -4,6 +4,7 @@ import { outlineMoments } from '../geometry/area-moments.js';
 import { combineMasses } from '../mass.js';
 import type { Chair, ChairPart } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
+import { lineFaults } from './line-faults.js';
 import { partOutline, type PartOutline } from './part-outline.js';
 import { rockerFaults, rolledOn } from './rockers.js';
 
@@ -18,7 +19,7 @@ export function buildChair(design: DesignInSI): BuiltChair {
   );
   if (faults.length > 0) return { ok: false, faults };
   const drawn = outlines as PartOutline[];
-  const rolling = rockerFaults(design, drawn);
+  const rolling = [...rockerFaults(design, drawn), ...lineFaults(design)];
   return rolling.length > 0 ? { ok: false, faults: rolling } : { ok: true, chair: assemble(design, drawn) };
 }
 

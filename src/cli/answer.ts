@@ -3,7 +3,7 @@ import { styleText } from 'node:util';
 import type { Verdict } from '../checks/verdict.js';
 import { describeIssue, type Issue } from '../design/issue.js';
 import { widest, type Style, type TextSettings } from '../report/text-settings.js';
-import { exitCodes, FileTrouble, type World } from './world.js';
+import { exitCodes, isFileTrouble, type World } from './world.js';
 
 export interface AnswerSettings {
   readonly out?: string;
@@ -39,7 +39,7 @@ async function isWritten(world: World, path: string, text: string): Promise<bool
     await world.files.write(path, text);
     return true;
   } catch (error) {
-    if (!(error instanceof FileTrouble)) throw error;
+    if (!isFileTrouble(error)) throw error;
     world.stderr.write(`${path}: expected a file that can be written, found ${error.message}\n`);
     return false;
   }

@@ -2,7 +2,7 @@
 import { checkDesign } from '../check-design.js';
 import type { Checked, Issue } from '../design/issue.js';
 import type { ReportedDesign } from '../report/reported-design.js';
-import { FileTrouble, type World } from './world.js';
+import { isFileTrouble, type World } from './world.js';
 
 export interface DesignFile extends ReportedDesign {
   readonly text: string;
@@ -42,7 +42,7 @@ async function bytesOf(world: World, path: string): Promise<Uint8Array | Issue> 
   try {
     return await (path === '-' ? world.stdin() : world.files.read(path));
   } catch (error) {
-    if (!(error instanceof FileTrouble)) throw error;
+    if (!isFileTrouble(error)) throw error;
     return whole(path, 'a design file that can be read', error.message);
   }
 }

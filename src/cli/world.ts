@@ -28,5 +28,9 @@ export class FileTrouble extends Error {
   override readonly name = 'FileTrouble';
 }
 
+/** By its name: a bundle of its own has a class of its own. */
+export const isFileTrouble = (error: unknown): error is FileTrouble =>
+  error instanceof Error && error.name === 'FileTrouble';
+
 /** Exit codes of the contract. */
 export const exitCodes = { met: 0, notMet: 1, cannotJudge: 2 } as const;

@@ -16,10 +16,15 @@ export function meant(word: string, known: readonly string[]): { hint?: string }
   return nearest === undefined ? {} : { hint: `did you mean \`${nearest}\`?` };
 }
 
-/** The same, or the known words when none is near and they are few. */
+/** As many as a line holds. */
+const most = 6;
+
+/** The same, or those of which the word is a part (`ash` of `white ash`), or all when they are few. */
 export function hintFor(word: string, known: readonly string[]): { hint?: string } {
   const near = meant(word, known);
   if (near.hint !== undefined) return near;
+  const holding = known.filter((each) => each.toLowerCase().split(' ').includes(word.trim().toLowerCase()));
+  if (holding.length > 0) return { hint: `say which: ${holding.slice(0, most).join(', ')}` };
   return known.length <= 16 ? { hint: `known are ${known.join(', ')}` } : {};
 }
 

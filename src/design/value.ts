@@ -28,11 +28,36 @@ const musts: Readonly<Record<Must, { is: (value: number) => boolean; words: stri
   percentile: { is: (value) => value >= 0 && value <= 100, words: 'a percentile from 0 to 100' },
 };
 
+/** Far beyond any chair, and small enough that nothing made of a few of them overflows. In SI units. */
+const farBeyond: Readonly<Record<Kind, number>> = {
+  length: 1e6,
+  mass: 1e6,
+  time: 1e10,
+  angle: 1e4,
+  number: 1e9,
+  force: 1e9,
+  energy: 1e9,
+  density: 1e6,
+  inertia: 1e9,
+};
+
+/** The other way: what must be more than 0 is no less than this, so that products of a few do not vanish. */
+const least = 1e-7;
+
 /** What is wrong with the number that a value comes to. */
 export function faultOfValue({ source, must, quantity }: Value, value: number): Words | undefined {
   const { is, words } = musts[must];
-  if (Number.isFinite(value) && is(value)) return undefined;
-  return { expected: words, found: cameTo(source, quantity, value) };
+  const most = farBeyond[quantity.kind];
+  const tooLarge = is(value) && Math.abs(value) > most;
+  const tooSmall = must === 'positive' && value > 0 && value < least;
+  if (Number.isFinite(value) && is(value) && !tooLarge && !tooSmall) return undefined;
+  const unit = siUnit[quantity.kind];
+  const expected = tooLarge
+    ? `no more than ${most}${unit}`
+    : tooSmall
+      ? `no less than ${least}${unit}`
+      : words;
+  return { expected, found: cameTo(source, quantity, value) };
 }
 
 export function faultOfRange(
