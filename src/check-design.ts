@@ -12,7 +12,7 @@ import type { Checked } from './design/issue.js';
 import { issueAt } from './design/issue-at.js';
 import { readDesign } from './design/read-design.js';
 import { resolveDesign } from './design/resolve.js';
-import { loadsOf } from './loads/loads-of.js';
+import { loadsOf, whyNotRolled } from './loads/loads-of.js';
 import { seatPeople, type People } from './loads/people.js';
 import { measureLoad } from './measures/catalogue.js';
 import { rollLoads } from './measures/record.js';
@@ -63,7 +63,7 @@ export function checkChair(design: DesignInSI, chair: Chair, people: People): Om
     record,
     measured: measureLoad(record),
   }));
-  const limits = judgeLoads(limitsOf(design, people), loads);
+  const limits = judgeLoads(limitsOf(design, people), loads, whyNotRolled(design, people));
   const verdict = worst(limits.map((limit) => limit.verdict));
   return { design, chair, people, loads, limits, verdict };
 }

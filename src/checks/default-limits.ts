@@ -115,7 +115,43 @@ export const defaultLimits: readonly DefaultLimit[] = [
     range: byKind(1, [null, 0.95], [null, 0.92], [null, 0.95], [null, 0.95]),
     why: 'a foot still pushes at the back end of a 6° rock',
   },
+  ...leaningBackHard('leaning-back-hard', [
+    byKind(millimetre, [50, null], [75, null], [75, null], [50, null]),
+    byKind(degree, [8, null], [10, null], [12, null], [8, null]),
+  ]),
+  ...leaningBackHard('leaning-back-hard-with-a-child', [
+    byKind(millimetre, [75, null]),
+    byKind(degree, [10, null]),
+  ]),
+  gettingUp('getting-up', byKind(millimetre, [25, null], [50, null], [40, null], [25, null])),
+  gettingUp('getting-up-with-a-child', byKind(millimetre, [50, null])),
 ];
+
+/** With a child the numbers are those of a nursing chair, whatever the kind. */
+function leaningBackHard(
+  load: LoadId,
+  [rockerLeft, leftToTip]: readonly [DefaultLimit['range'], DefaultLimit['range']],
+): DefaultLimit[] {
+  return [
+    {
+      measure: 'wallClearanceM',
+      load,
+      range: byKind(millimetre, [50, null]),
+      why: 'the back must not strike the wall',
+    },
+    { measure: 'leftToTipBackDeg', load, range: leftToTip, why: 'a second push comes' },
+    {
+      measure: 'rockerLeftBackM',
+      load,
+      range: rockerLeft,
+      why: 'past its end the chair turns about a corner',
+    },
+  ];
+}
+
+function gettingUp(load: LoadId, range: DefaultLimit['range']): DefaultLimit {
+  return { measure: 'rockerLeftForwardM', load, range, why: 'past its end the chair turns about a corner' };
+}
 
 /** What every default limit rests on. */
 export const defaultBasis = 'common practice or this project’s judgement, no source';

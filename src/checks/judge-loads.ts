@@ -1,8 +1,8 @@
 import type { RangeInSI } from '../design/design.js';
-import { loads, measures, type LoadId } from '../names.js';
+import { measures, type LoadId } from '../names.js';
 import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
 import type { Measured } from '../measures/catalogue.js';
-import type { LoadRecord } from '../measures/record.js';
+import { restsNowhere, type LoadRecord } from '../measures/record.js';
 import type { Limit } from './limit.js';
 import { judge, marginIn, type JudgedLimit } from './verdict.js';
 
@@ -11,14 +11,22 @@ export interface MeasuredLoad {
   readonly measured: Measured;
 }
 
-/** Every limit judged on the load it is for; a load without a rest fails its limit `rest`, its others are unknown. */
-export function judgeLoads(limits: readonly Limit[], measuredLoads: readonly MeasuredLoad[]): JudgedLimit[] {
+/**
+ * Every limit judged on the load it is for; a load without a rest fails its limit `rest`, its others are unknown.
+ * @param whyNotRolled why a load that a limit asks for is not among these
+ */
+export function judgeLoads(
+  limits: readonly Limit[],
+  measuredLoads: readonly MeasuredLoad[],
+  whyNotRolled: (load: LoadId) => string,
+): JudgedLimit[] {
   const judged = measuredLoads.flatMap((measured) => [
     ...restLimit(measured.record),
     ...limits.filter((limit) => isFor(limit, measured.record)).flatMap((limit) => judgeOne(limit, measured)),
   ]);
   const rolled = new Set(measuredLoads.map(({ record }) => record.load.id));
-  return [...judged, ...limits.filter(({ load, asked }) => asked && !rolled.has(load)).map(notRolled)];
+  const open = limits.filter(({ load, asked }) => asked && !rolled.has(load));
+  return [...judged, ...open.map((limit) => judgedOn(limit, missing(whyNotRolled(limit.load))))];
 }
 
 const isFor = ({ load, sitter }: Limit, record: LoadRecord): boolean =>
@@ -44,12 +52,10 @@ function restLimit({ load, noRest }: LoadRecord): JudgedLimit[] {
 }
 
 function judgeOne(limit: Limit, { record, measured }: MeasuredLoad): JudgedLimit[] {
-  const value: OrMissing<number> = record.noRest
-    ? missing('does not come to rest on its rockers')
-    : (measured.get(limit.measure) ?? missing('this load has no such measure'));
+  const found = measured.get(limit.measure) ?? missing('this load has no such measure');
   // A default limit on what the file does not give is left out; one that the design asks for is unknown.
-  if (isMissing(value) && !limit.asked && record.noRest === null) return [];
-  return [judgedOn(limit, value)];
+  if (isMissing(found) && found.missing !== restsNowhere) return limit.asked ? [judgedOn(limit, found)] : [];
+  return [judgedOn(limit, record.noRest ? missing(restsNowhere) : found)];
 }
 
 function judgedOn(
@@ -64,16 +70,6 @@ function judgedOn(
     ...judge(range, value),
     cautioned: cautioned !== null && !isMissing(value) && marginIn(cautioned, value) < 0,
   };
-}
-
-function notRolled(limit: Limit): JudgedLimit {
-  const nobody = loads[limit.load].sitter && limit.sitter === null;
-  return judgedOn(
-    limit,
-    missing(
-      nobody ? 'the design has no sitters' : 'this load is not calculated in this version, or it is off',
-    ),
-  );
 }
 
 const named = (

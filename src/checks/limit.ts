@@ -20,25 +20,27 @@ export interface Limit {
 /** A design's limit on these without a load means the sitter, though the empty chair has a default as well. */
 const seatedOnly: readonly MeasureKey[] = ['seatSlopeDeg', 'periodS'];
 
-/** Which loads a limit stated without a load is for. */
-function loadsMeant(measure: MeasureKey, withSitters: boolean): LoadId[] {
-  const of = measures[measure].loads;
+/** Which loads a limit stated without a load is for. Without a child no load with one is meant. */
+function loadsMeant(measure: MeasureKey, { persons, child }: People): LoadId[] {
+  const of: readonly LoadId[] = measures[measure].loads;
   if (seatedOnly.includes(measure)) return ['seated'];
   const byDefault = defaultLimits.filter((limit) => limit.measure === measure).map(({ load }) => load);
-  if (byDefault.length > 0) return byDefault;
-  const usual: LoadId = withSitters ? 'seated' : 'empty';
-  return of.includes(usual) ? [usual] : of.filter((load) => !load.endsWith('with-a-child'));
+  if (byDefault.length > 0) return byDefault.filter((load) => child !== null || !withChild(load));
+  const usual: LoadId = persons.length > 0 ? 'seated' : 'empty';
+  return of.includes(usual) ? [usual] : of.filter((load) => !withChild(load));
 }
+
+const withChild = (load: LoadId): boolean => load.endsWith('with-a-child');
 
 /** What a design says of one measure on one load: a range, or null when it drops the limit. */
 type Stated = ReadonlyMap<string, RangeInSI | null>;
 const pair = (load: LoadId, measure: MeasureKey): string => `${load} ${measure}`;
 
-function statedBy({ limits }: DesignInSI, withSitters: boolean): Stated {
+function statedBy({ limits }: DesignInSI, people: People): Stated {
   const stated = new Map<string, RangeInSI | null>();
   for (const { load, measure, range } of limits)
     if (load === null)
-      for (const meant of loadsMeant(measure, withSitters)) stated.set(pair(meant, measure), range);
+      for (const meant of loadsMeant(measure, people)) stated.set(pair(meant, measure), range);
   for (const { load, measure, range } of limits) if (load !== null) stated.set(pair(load, measure), range);
   return stated;
 }
@@ -47,8 +49,9 @@ function statedBy({ limits }: DesignInSI, withSitters: boolean): Stated {
  * The limits a design is judged by, by load, then sitter, then measure: the defaults of its kind, each replaced or
  * dropped by what the design states for that load, or failing that without a load.
  */
-export function limitsOf(design: DesignInSI, { persons }: People): Limit[] {
-  const stated = statedBy(design, persons.length > 0);
+export function limitsOf(design: DesignInSI, people: People): Limit[] {
+  const { persons } = people;
+  const stated = statedBy(design, people);
   return loadIds.flatMap((load) => {
     const sitters = loads[load].sitter && persons.length > 0 ? persons.map(({ name }) => name) : [null];
     return sitters.flatMap((sitter, index) =>

@@ -26,16 +26,17 @@ export interface JudgedLimit {
 }
 
 /**
- * A value short of its bound by this share of it is met: a size that a design states in inches comes back from the
- * calculation with its last digits rounded.
+ * A value short of its bound by no more than this share of it, or than a nanometre or a nanoradian, is met: a size that
+ * a design states in inches comes back from the calculation with its last digits rounded.
  */
 const rounding = 1e-9;
 
-/** Distance inside the range, negative outside. */
+/** Distance inside the range, negative outside; NaN of no number. */
 export function marginIn({ min, max }: RangeInSI, value: number): number {
+  if (Number.isNaN(value)) return NaN;
   const inside = Math.min(min === null ? Infinity : value - min, max === null ? Infinity : max - value);
-  const bound = Math.max(Math.abs(min ?? 0), Math.abs(max ?? 0));
-  return Math.abs(inside) <= rounding * bound ? 0 : inside;
+  const size = Math.max(1, Math.abs(min ?? 0), Math.abs(max ?? 0));
+  return Math.abs(inside) <= rounding * size ? 0 : inside;
 }
 
 /** NaN never passes. */

@@ -1,6 +1,6 @@
 /**
- * The gap between two outlines, to a twentieth of a millimetre: between their boundaries on chords that leave arcs by
- * no more than that. 0 where they touch, cross, or one lies inside the other.
+ * The gap between two outlines, to a twentieth of a millimetre: between their boundaries on chords that leave curves by
+ * no more than half of that. 0 where they touch, cross, or one lies inside the other.
  */
 import { boxAround, type Box } from './box.js';
 import { pointOn, type Loop, type Outline, type Piece } from './piece.js';
@@ -20,19 +20,42 @@ export function silhouetteOf(outline: Outline): Silhouette {
   return { loops, rings, box: boxAround(rings.flat()) };
 }
 
-/** A curve of a chair on this many chords leaves them by less than `touching`. */
-const curveChords = 32;
+/** How far chords may leave their curve: two outlines then come within `touching` of the gap between them. */
+const chordTolerance = touching / 2;
 
-/** The places where the chords of a piece begin; an arc's chord of half angle a leaves it by R (1 - cos a). */
+/**
+ * The places where the chords of a piece begin. An arc's chord of half angle a leaves it by R (1 - cos a), an ellipse's,
+ * a circle drawn out, by no more than that of its longer axis; n chords of a cubic by max|p''|/(8 n²).
+ */
 function stepsOn(piece: Piece): Point[] {
-  const count =
-    piece.kind === 'line'
-      ? 1
-      : piece.kind === 'arc'
-        ? Math.ceil(Math.abs(piece.sweep) / (2 * Math.acos(Math.max(1 - touching / piece.radius, 0))))
-        : curveChords;
+  const count = chordsOn(piece);
   return Array.from({ length: count }, (_, i) => pointOn(piece, i / count));
 }
+
+function chordsOn(piece: Piece): number {
+  switch (piece.kind) {
+    case 'line':
+      return 1;
+    case 'arc':
+      return chordsRound(piece.radius, piece.sweep);
+    case 'ellipse-arc':
+      return chordsRound(Math.max(size(piece.axisA), size(piece.axisB)), piece.sweep);
+    case 'cubic': {
+      const { from, control1, control2, to } = piece;
+      const bend = Math.max(turned(from, control1, control2), turned(control1, control2, to));
+      return Math.max(1, Math.ceil(Math.sqrt((6 * bend) / (8 * chordTolerance))));
+    }
+  }
+}
+
+function chordsRound(radius: number, sweep: number): number {
+  // 1 - cos a = 2 sin²(a/2); no fewer than four a turn.
+  const halfAngle = 2 * Math.asin(Math.min(Math.sqrt(chordTolerance / (2 * radius)), Math.SQRT1_2 / 2));
+  return Math.max(1, Math.ceil(Math.abs(sweep) / (2 * halfAngle)));
+}
+
+const size = (a: Point): number => Math.hypot(a.x, a.y);
+const turned = (a: Point, b: Point, c: Point): number => size(minus(plus(a, c), times(b, 2)));
 
 /** Metres; `farther` when it is not less than that: then it is not worked out. */
 export function gapBetween(a: Silhouette, b: Silhouette, farther: number): number {

@@ -1,7 +1,7 @@
 import type { Chair } from '../chair/chair.js';
 import type { DesignInSI } from '../design/design.js';
 import { combineMasses } from '../mass.js';
-import type { LoadId } from '../names.js';
+import { loads as standardLoads, type LoadId } from '../names.js';
 import { riding, type Riding } from '../sitter/riding.js';
 import { standardSwing, type Load } from './load.js';
 import type { People, Person } from './people.js';
@@ -39,8 +39,14 @@ function seatedLoad(id: LoadId, person: Person, how: Riding, chair: Chair, swing
   };
 }
 
-/** A load with a child takes the settings of its plain load. */
-function swingOf({ loads }: DesignInSI, id: LoadId): number {
-  const settings = loads[id] ?? (id === 'with-a-child' ? loads.seated : null);
-  return settings?.['swing'] ?? standardSwing;
+const swingOf = ({ loads }: DesignInSI, id: LoadId): number => loads[id]?.['swing'] ?? standardSwing;
+
+/** Why a load is not among those. */
+export function whyNotRolled({ loads }: DesignInSI, { persons, child }: People): (id: LoadId) => string {
+  return (id) => {
+    if (loads[id] === null) return 'the design has put this load off';
+    if (standardLoads[id].sitter && persons.length === 0) return 'the design has no sitters';
+    if (id.endsWith('with-a-child') && child === null) return 'the design has no child';
+    return 'this load is not calculated in this version';
+  };
 }

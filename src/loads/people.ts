@@ -1,7 +1,7 @@
 /** Who sits in the chair, and how: the design's sitters with their sizes and their pose as drawn. */
 import type { DesignInSI } from '../design/design.js';
 import { isMissing, type OrMissing } from '../numeric/missing.js';
-import { childMass } from '../sitter/child-mass.js';
+import { childMass, type ChildMass } from '../sitter/child-mass.js';
 import { seatedPose, type SeatedPose } from '../sitter/seated-pose.js';
 import { sitterSize, type Sitter, type SitterSize } from '../sitter/sitter-size.js';
 import { standardSitters } from '../sitter/standard-sitters.js';
@@ -16,7 +16,7 @@ export interface People {
   /** The chair is made for the first. */
   readonly persons: readonly Person[];
   /** In the arms of each in turn; null: none. */
-  readonly child: { readonly mass: number } | null;
+  readonly child: ChildMass | null;
 }
 
 /** Why somebody cannot be seated, and the path in the design file to what is at fault. */
@@ -60,7 +60,7 @@ function seat(
 
 type Child = NonNullable<DesignInSI['child']>;
 
-function childOf({ child, sitters }: DesignInSI, standard: Child | null): OrMissing<{ mass: number }> | null {
+function childOf({ child, sitters }: DesignInSI, standard: Child | null): OrMissing<ChildMass> | null {
   const held = child ?? standard;
   return held && sitters.length > 0 ? childMass(held) : null;
 }

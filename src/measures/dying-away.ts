@@ -3,7 +3,7 @@ import { missing, isMissing, type OrMissing } from '../numeric/missing.js';
 import { decay } from '../rolling/decay.js';
 import { landscapeOf } from '../rolling/landscape.js';
 import type { RestRecord } from '../rolling/roll-at-rest.js';
-import type { LoadRecord } from './record.js';
+import { restsNowhere, type LoadRecord } from './record.js';
 
 /** A smaller rock is hardly one (common practice, no source), radians. */
 export const leastRock = Math.PI / 180;
@@ -14,7 +14,7 @@ export const leastRock = Math.PI / 180;
  */
 export function rocksByItself(record: LoadRecord): OrMissing<number> {
   const { load, roll, resistance } = record;
-  if (roll.atRest === null) return missing('does not come to rest on its rockers');
+  if (roll.atRest === null) return missing(restsNowhere);
   const { rest, swing } = roll.atRest;
   if (isMissing(swing)) return swing;
   if (swing.impacts.length > 0) return rocksOverFlats(record, roll.atRest);

@@ -1,19 +1,17 @@
 /** How the chair stands at rest: its lean, seat and back, and where it touches the floor. */
 import { slopeOf } from '../chair/chair.js';
-import { missing } from '../numeric/missing.js';
-import { ofRest } from './record.js';
+import { ofGiven, ofRest } from './record.js';
 
 /** Lean from the pose as drawn. */
 export const restAngle = ofRest(({ rest }) => rest.lean);
 
 /** Seat line over the level, front higher positive: leaning back by θ lifts its front by θ. */
-export const seatSlope = ofRest(({ rest }, { chair: { seat } }) =>
-  seat ? slopeOf(seat.rear, seat.front) + rest.lean : missing('the design has no seat line'),
-);
+export const seatSlope = ofGiven('seat', (seat, { rest }) => slopeOf(seat.rear, seat.front) + rest.lean);
 
 /** Back line off plumb, leaning back positive. */
-export const backAngle = ofRest(({ rest }, { chair: { back } }) =>
-  back ? slopeOf(back.foot, back.top) - Math.PI / 2 + rest.lean : missing('the design has no back line'),
+export const backAngle = ofGiven(
+  'back',
+  (back, { rest }) => slopeOf(back.foot, back.top) - Math.PI / 2 + rest.lean,
 );
 
 /** x of the contact in the chair's frame; on a flat the point plumb under G. */

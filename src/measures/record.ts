@@ -43,8 +43,33 @@ const rollEmpty = (chair: Chair): RollRecord => rollOne(chair, { body: chair.bod
 /** A number read off the record, in SI, or why there is none. */
 export type Measure = (record: LoadRecord) => OrMissing<number>;
 
+/** Why nothing is said of a rest that there is none of. */
+export const restsNowhere = 'does not come to rest on its rockers';
+
 /** A measure of the rest: missing where there is no rest. */
 export const ofRest =
   (read: (atRest: RestRecord, record: LoadRecord) => OrMissing<number>): Measure =>
   (record) =>
-    record.roll.atRest ? read(record.roll.atRest, record) : missing('does not come to rest on its rockers');
+    record.roll.atRest ? read(record.roll.atRest, record) : missing(restsNowhere);
+
+/** What a design may leave unsaid of its chair, and how that is told. */
+const notGiven = {
+  seat: 'the design has no seat line',
+  back: 'the design has no back line',
+  arms: 'the design has no arms line',
+  spacing: 'the design does not say how far apart the rockers are (`spacing`)',
+  wall: 'the design does not say how much room is behind the chair (`room.wall`)',
+} as const;
+type Given = keyof typeof notGiven;
+
+/** A measure of the rest that needs something of the design; what is not given is told first, rest or none. */
+export const ofGiven =
+  <Needed extends Given>(
+    needed: Needed,
+    read: (given: NonNullable<Chair[Needed]>, atRest: RestRecord, record: LoadRecord) => OrMissing<number>,
+  ): Measure =>
+  (record) => {
+    const given = record.chair[needed];
+    if (given === null) return missing(notGiven[needed]);
+    return ofRest((atRest) => read(given, atRest, record))(record);
+  };

@@ -1,7 +1,7 @@
 /** How far the chair reaches behind itself as it rocks, and what that leaves to the wall. */
 import { missing, isMissing } from '../numeric/missing.js';
 import { rearmost } from '../rolling/floor-place.js';
-import { ofRest, type Measure } from './record.js';
+import { ofGiven, ofRest } from './record.js';
 
 /** How far any part goes behind the rearmost point of the empty chair at rest, in a free swing; never less than 0. */
 export const sweptBack = ofRest(({ rest, swing }, { chair: { profile }, emptyRest }) => {
@@ -14,10 +14,7 @@ export const sweptBack = ofRest(({ rest, swing }, { chair: { profile }, emptyRes
 });
 
 /** What is left of the free space behind the empty chair. */
-export const wallClearance: Measure = (record) => {
-  const { wall } = record.chair;
-  if (wall === null)
-    return missing('the design does not say how much room is behind the chair (`room.wall`)');
+export const wallClearance = ofGiven('wall', (wall, _, record) => {
   const swept = sweptBack(record);
   return isMissing(swept) ? swept : wall - swept;
-};
+});

@@ -5,7 +5,7 @@ import { missing, type OrMissing } from '../numeric/missing.js';
 import { restLean } from '../rolling/rest.js';
 import { directionOf } from '../sitter/support-lines.js';
 import { slopeOf } from '../chair/chair.js';
-import type { LoadRecord } from './record.js';
+import { restsNowhere, type LoadRecord } from './record.js';
 
 /** One inch along the seat (the contract's figure). */
 export const shift = 0.0254;
@@ -22,7 +22,7 @@ export function seatSlopeShifted({ chair, load }: LoadRecord, by: number): OrMis
     surface,
     shiftedCentre(load.body, load.riders, by, directionOf(seat.rear, seat.front)),
   );
-  if (lean === null) return missing('does not come to rest on its rockers');
+  if (lean === null) return missing(restsNowhere);
   return slopeOf(seat.rear, seat.front) + lean;
 }
 

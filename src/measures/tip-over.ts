@@ -1,8 +1,8 @@
 /** What is left until it goes over: from rest to the point of no return, and to the ends of the rockers. */
-import { isMissing, missing } from '../numeric/missing.js';
+import { isMissing } from '../numeric/missing.js';
 import type { TipRecord } from '../rolling/roll-at-rest.js';
 import { tipSideways as tipSidewaysAt } from '../rolling/sideways.js';
-import { ofRest, type Measure } from './record.js';
+import { ofGiven, ofRest, type Measure } from './record.js';
 
 type Side = 'back' | 'forward';
 const ofSide = (side: Side, read: (record: TipRecord) => ReturnType<Measure>): Measure =>
@@ -16,10 +16,7 @@ export const tipBackEnergy = ofSide('back', energy);
 export const tipForward = ofSide('forward', angle);
 export const tipForwardEnergy = ofSide('forward', energy);
 
-const push = (side: Side): Measure =>
-  ofRest((atRest, { chair: { back } }) =>
-    back ? atRest[side].push : missing('the design has no back line to push at'),
-  );
+const push = (side: Side): Measure => ofGiven('back', (_, atRest) => atRest[side].push);
 
 /** Steady, level, at the top of the back line; forward: pulling there. */
 export const tipBackPush = push('back');
@@ -30,8 +27,6 @@ export const rockerEndBack = ofSide('back', ({ rockerEnd }) => rockerEnd);
 export const rockerEndForward = ofSide('forward', ({ rockerEnd }) => rockerEnd);
 
 /** An estimate, about one rocker; the riders sit in the middle plane. */
-export const tipSideways = ofRest(({ rest }, { chair: { spacing, offset, body }, load }) =>
-  spacing === null
-    ? missing('the design does not say how far apart the rockers are (`spacing`)')
-    : tipSidewaysAt(spacing, rest.height, (offset * body.mass) / load.body.mass),
+export const tipSideways = ofGiven('spacing', (spacing, { rest }, { chair: { offset, body }, load }) =>
+  tipSidewaysAt(spacing, rest.height, (offset * body.mass) / load.body.mass),
 );

@@ -1,10 +1,13 @@
 /** What was assumed, with its basis: what the file does not say and what tables say. */
 import type { CheckResult } from '../check-design.js';
-import { floorBasis } from '../design/floors.js';
+import { defaultFloor, floorBasis } from '../design/floors.js';
+import { standardSwing } from '../loads/load.js';
 import type { Person } from '../loads/people.js';
+import { shoe } from '../measures/seat-fit.js';
 import { formatFeetAndInches, formatKilograms, formatLength, formatMillimetres } from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { hipSource, lengthSource } from '../sitter/body-lengths.js';
+import type { ChildMass } from '../sitter/child-mass.js';
 import { childInArmsSource } from '../sitter/riding.js';
 import { segmentSource } from '../sitter/segment-table.js';
 import type { Source } from '../sitter/source.js';
@@ -36,7 +39,8 @@ function woodsUsed({ design }: CheckResult): Assumption[] {
 }
 
 function floorOf({ design: { floor } }: CheckResult): Assumption[] {
-  const basis = floor.name === null ? 'the design’s own' : floorBasis;
+  const basis =
+    floor.name === null ? `the design’s own; what it does not say as ${defaultFloor}` : floorBasis;
   const called = floor.name ?? 'the floor';
   return [
     { what: `friction of ${called}`, value: String(floor.friction), basis },
@@ -49,12 +53,16 @@ function swingsOf({ loads }: CheckResult): Assumption[] {
   return [...swings].map((swing) => ({
     what: 'a rock, each way',
     value: `${Number(((swing * 180) / Math.PI).toPrecision(6))}°`,
-    basis: 'assumption of this project unless the design says otherwise: a gentle rock',
+    basis: swing === standardSwing ? 'assumption of this project: a gentle rock' : 'the design’s own',
   }));
 }
 
 /** Sizes that the design does not state, and how bodies are made of segments. */
-function bodiesOf({ design, people: { persons, child } }: CheckResult): Assumption[] {
+function bodiesOf(result: CheckResult): Assumption[] {
+  const {
+    design,
+    people: { persons, child },
+  } = result;
   if (persons.length === 0) return [];
   const sizes = persons.flatMap((person) => sizesOf(person, design.units));
   const pose = [
@@ -62,18 +70,38 @@ function bodiesOf({ design, people: { persons, child } }: CheckResult): Assumpti
     cited('lengths of the body', 'fractions of stature', lengthSource),
     cited('hip over seat and ahead of back', 'fractions of stature', hipSource),
   ];
-  const held = child
-    ? [cited('a child in arms', `${formatKilograms(child.mass)}, before the chest`, childInArmsSource)]
-    : [];
-  return [...sizes, ...pose, ...held];
+  return [...standardOf(result), ...sizes, ...pose, shoes(design.units), ...(child ? held(child) : [])];
 }
+
+const shoes = (units: LengthUnit): Assumption => ({
+  what: 'shoes, under the knee hollow',
+  value: formatLength(shoe, units),
+  basis: 'common practice, no source',
+});
+
+const held = ({ mass, basis }: ChildMass): Assumption[] => [
+  ...(basis.from === 'age'
+    ? [{ what: 'mass of the child', value: formatKilograms(mass), basis: basis.says }]
+    : []),
+  cited('a child in arms', `${formatKilograms(mass)}, before the chest`, childInArmsSource),
+];
+
+/** Who is meant by `sitters: standard`. */
+function standardOf({ design, people: { persons } }: CheckResult): Assumption[] {
+  if (design.sitters !== 'standard') return [];
+  return persons.map(({ name, size: { body, stature, mass } }) => ({
+    what: name,
+    value: `${body}, ${sayStature(stature, design.units)}, ${formatKilograms(mass)}`,
+    basis: `assumption of this project: a standard sitter for the kind ${design.kind}`,
+  }));
+}
+
+const sayStature = (stature: number, units: LengthUnit): string =>
+  units === 'in' || units === 'ft' ? formatFeetAndInches(stature) : formatLength(stature, units);
 
 function sizesOf({ name, size }: Person, units: LengthUnit): Assumption[] {
   const say = {
-    stature:
-      units === 'in' || units === 'ft'
-        ? formatFeetAndInches(size.stature)
-        : formatLength(size.stature, units),
+    stature: sayStature(size.stature, units),
     mass: formatKilograms(size.mass),
     kneeHollow: formatLength(size.kneeHollow, units),
     buttockToKneeHollow: formatLength(size.buttockToKneeHollow, units),

@@ -1,7 +1,6 @@
 /** What to mind: first what concerns this design, then what concerns any rocking chair. */
 import type { CheckResult } from '../check-design.js';
 import { supportAt } from '../geometry/profile.js';
-import { unfelt } from '../rolling/rest.js';
 import { tiltAt, turnOfContacts } from '../rolling/unequal-rockers.js';
 import { implausible, type Implausible } from '../checks/plausibility.js';
 import {
@@ -13,9 +12,11 @@ import {
   formatNumber,
 } from '../quantity/print.js';
 import { printedStatures } from '../sitter/percentiles.js';
+import type { Load } from '../loads/load.js';
 import type { MeasureKey } from '../names.js';
+import { isMissing } from '../numeric/missing.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { loadWords } from './measure-words.js';
+import { loadWords, measureWords } from './measure-words.js';
 
 export const cautionsOf = (result: CheckResult): string[] => [
   ...drawnFloor(result),
@@ -24,7 +25,7 @@ export const cautionsOf = (result: CheckResult): string[] => [
   ...otherSides(result),
   ...stretched(result),
   ...flats(result),
-  ...periodNotJudged(result),
+  ...notJudged(result),
   ...roundedTips(result),
   ...porchFloor(result),
   ...unequalRockers(result),
@@ -91,14 +92,22 @@ const otherSideWords: Readonly<Partial<Record<MeasureKey, (length: string) => st
   armHeightGapM: (gap) => `the arms are low: ${gap} under the elbow`,
 };
 
-/** A period that is left out because of a flat was not judged by its default limit. */
-function periodNotJudged({ loads, limits }: CheckResult): string[] {
+/** A measure that the chair itself has no value of: its default limit is left out, and that is said. */
+function notJudged({ loads, limits, design }: CheckResult): string[] {
+  const dropped = (key: MeasureKey): boolean =>
+    design.limits.some(({ measure, range }) => measure === key && range === null);
+  const judged = (key: MeasureKey, { id, sitter }: Load): boolean =>
+    limits.some(({ measure, load, sitter: of }) => measure === key && load === id && of === sitter);
   return loads
-    .filter(({ record }) => record.load.id === 'seated' && (record.roll.atRest?.rest.flat ?? 0) > unfelt)
-    .filter(({ record }) => !limits.some(({ id }) => id === `seated/period/${record.load.sitter ?? ''}`))
-    .map(
-      ({ record }) =>
-        `With ${record.load.sitter ?? 'the sitter'} the chair rests on a flat: its period has no value and was not judged.`,
+    .filter(({ record }) => record.load.id === 'seated' && record.noRest === null)
+    .flatMap(({ record: { load }, measured }) =>
+      (['periodS', 'frictionDemand'] as const).flatMap((key) => {
+        const value = measured.get(key);
+        if (!isMissing(value) || dropped(key) || judged(key, load)) return [];
+        return [
+          `With ${load.sitter ?? 'the sitter'} nothing was judged of ${measureWords[key]}: ${value.missing}.`,
+        ];
+      }),
     );
 }
 
@@ -191,8 +200,8 @@ export const standingCautions: readonly string[] = [
   'This is a calculation from the sizes you gave: no test, no proof of strength, and no claim to meet any standard.',
   'Load the finished chair with sandbags before anyone sits in it; then sit first with somebody standing behind.',
   'Any rocking chair goes over when it is climbed, knelt in backwards, stood on or pushed hard.',
-  'Do not fall asleep in it holding a baby. Rise with a child only when the chair is still and both feet are flat.',
-  'Rockers crush fingers, toes and tails. Keep the floor behind it clear, away from steps and edges.',
+  'Never fall asleep in it holding a baby. Rise with a child only when the chair is still and both feet are flat.',
+  'The rockers crush fingers, toes and pets’ tails. Keep the floor behind it clear, and it away from steps and edges.',
   'Only the people and the floor listed here were looked at. Have strength, and a chair for sale, judged by ' +
     'somebody licensed where you live.',
 ];

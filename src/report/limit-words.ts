@@ -24,7 +24,7 @@ export function limitWords(limit: JudgedLimit, units: LengthUnit): LimitWords {
   const say = (number: number): string => sayValue(measure, number, units);
   return {
     who,
-    what: measureWords[measure] ?? measure,
+    what: measureWords[measure],
     wanted: sayRange(range, say),
     value: value === null ? null : say(value),
     off: sayOff(limit, say),

@@ -1,5 +1,5 @@
 /** What a maker calls each measure, and its value in the units of the workshop. */
-import { loads, measures, type LoadId, type MeasureKey } from '../names.js';
+import { measures, type LoadId, type MeasureKey } from '../names.js';
 import {
   formatDegrees,
   formatJoules,
@@ -11,7 +11,7 @@ import {
 } from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
 
-export const measureWords: Readonly<Partial<Record<MeasureKey, string>>> = {
+export const measureWords: Readonly<Record<MeasureKey, string>> = {
   restAngleDeg: 'settles at, back of the drawing',
   seatSlopeDeg: 'seat slope, front higher',
   backAngleDeg: 'back off plumb',
@@ -41,6 +41,17 @@ export const measureWords: Readonly<Partial<Record<MeasureKey, string>>> = {
   footReach: 'reach of the foot at the back of a rock',
   sweptBackM: 'goes back behind the empty chair',
   wallClearanceM: 'to the wall behind',
+  peakBackDeg: 'goes back as far as',
+  leftToTipBackDeg: 'left to the point of no return, back',
+  rockerLeftBackM: 'rocker left behind the touch',
+  tailLoadBorneKg: 'child that the tails bear',
+  peakForwardDeg: 'goes forward as far as',
+  rockerLeftForwardM: 'rocker left ahead of the touch',
+  leftToTipForwardDeg: 'left to the point of no return, forward',
+  kickBackDeg: 'kicks back as far as',
+  edgeLoadBorneN: 'load that the edge of the seat bears',
+  restUnderEdgeLoadDeg: 'settles at, a sitter on the edge of the seat',
+  minFloorForceRatio: 'least force on the floor, over the weight',
 };
 
 /** What a load is called, after the sitter's name if it has one. */
@@ -58,7 +69,7 @@ export const loadWords: Readonly<Record<LoadId, string>> = {
 
 /** Who or what a limit is about: "shortest", "shortest, feet up", "empty chair". */
 export function whoOf(load: LoadId, sitter: string | null): string {
-  if (sitter === null) return loads[load].sitter ? loadWords[load] : `${loadWords[load]} chair`;
+  if (sitter === null) return load === 'empty' ? 'empty chair' : loadWords[load];
   return load === 'seated' ? sitter : `${sitter}, ${loadWords[load]}`;
 }
 

@@ -1,16 +1,22 @@
-import { printable } from './printable.js';
-
 /** Tables of words: a label column and right-aligned columns, set in blocks that keep to the width. */
+import { printable } from './printable.js';
+import { padEnd, padStart, shortened, textWidth } from './text-width.js';
+
 export interface Table {
   readonly title: string;
   readonly heads: readonly string[];
-  /** A cell that is null is left empty; a row of none but those is left out. */
-  readonly rows: readonly { readonly label: string; readonly cells: readonly (string | null)[] }[];
+  /** A cell that is null is left empty; in a block a row of none but those is left out. */
+  readonly rows: readonly Row[];
+}
+
+interface Row {
+  readonly label: string;
+  readonly cells: readonly (string | null)[];
 }
 
 const indent = '  ';
 const gap = 2;
-/** Characters of a column's heading. */
+/** Columns that a heading may take. */
 export const longestHead = 16;
 
 /** Lines; the first of each block is its heading. None where there is nothing to show. */
@@ -20,23 +26,32 @@ export function tableLines(
   paintHeading: (text: string) => string,
 ): string[] {
   const shown = rows
-    .filter(({ cells }) => cells.some((cell) => cell !== null))
-    .map(({ label: own, cells }) => ({ label: inLine(own), cells }));
+    .filter(hasSome)
+    .map(({ label, cells }): Row => ({ label: indent + inLine(label), cells }));
   if (shown.length === 0) return [];
-  const label = Math.max(title.length, ...shown.map((row) => indent.length + row.label.length));
   const names = heads.map((head) => shortened(printable(head), longestHead));
   const widths = names.map(
-    (name, i) => gap + Math.max(name.length, ...shown.map(({ cells }) => cells[i]?.length ?? 0)),
+    (name, i) => gap + Math.max(textWidth(name), ...shown.map(({ cells }) => textWidth(cells[i] ?? ''))),
   );
-  return blocksWithin(widths, columns - label).flatMap((block) => {
-    const set = (cells: readonly (string | null)[]): string =>
-      block.map((i) => (cells[i] ?? '').padStart(widths[i]!)).join('');
+  const label = labelWidth([title, ...shown.map((row) => row.label)], columns - Math.max(...widths));
+  return blocksWithin(widths, columns - label).flatMap((block, number) => {
+    const set = (first: string, cells: readonly (string | null)[]): string =>
+      padEnd(shortened(first, label), label) +
+      block.map((i) => padStart(cells[i] ?? '', widths[i]!)).join('');
+    const own = shown.filter(({ cells }) => hasSome({ cells: block.map((i) => cells[i] ?? null) }));
     return [
-      paintHeading(`${title.padEnd(label)}${set(names)}`),
-      ...shown.map((row) => `${(indent + row.label).padEnd(label)}${set(row.cells)}`.trimEnd()),
+      ...(number === 0 ? [] : ['']),
+      paintHeading(set(title, names)),
+      ...own.map((row) => set(row.label, row.cells).trimEnd()),
     ];
   });
 }
+
+const hasSome = ({ cells }: Pick<Row, 'cells'>): boolean => cells.some((cell) => cell !== null);
+
+/** Wide enough for every label, cut where that leaves no room for a column; never so far that nothing can be read. */
+const labelWidth = (labels: readonly string[], room: number): number =>
+  Math.min(Math.max(...labels.map(textWidth)), Math.max(room, longestHead));
 
 /** Indices of the columns of each block, as many as fit and at least one. */
 function blocksWithin(widths: readonly number[], room: number): number[][] {
@@ -57,9 +72,3 @@ function blocksWithin(widths: readonly number[], room: number): number[][] {
 
 /** What leads a label is its indent; the rest is somebody's words. */
 const inLine = (label: string): string => `${/^ */u.exec(label)![0]}${printable(label)}`;
-
-/** Cut between characters, never inside one that two units make up. */
-export function shortened(text: string, longest: number): string {
-  const characters = Array.from(text);
-  return characters.length <= longest ? text : `${characters.slice(0, longest - 1).join('')}…`;
-}

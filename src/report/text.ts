@@ -3,15 +3,15 @@ import type { CheckResult } from '../check-design.js';
 import type { MeasuredLoad } from '../checks/judge-loads.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { measuresOf, type LoadId } from '../names.js';
-import { isMissing } from '../numeric/missing.js';
 import { formatKilograms, formatPounds } from '../quantity/print.js';
 import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
-import { feelingRows, leftRows, measureRow, type Row } from './first-rows.js';
+import { feelingRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
 import { basisLine, limitLine } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
-import { longestHead, shortened, tableLines } from './table.js';
+import { longestHead, tableLines } from './table.js';
 import type { TextSettings } from './text-settings.js';
+import { shortened } from './text-width.js';
 import { sayVerdict } from './verdict-words.js';
 import { wrap } from './wrap.js';
 
@@ -52,7 +52,9 @@ function notMet({ limits, loads, design }: CheckResult, settings: TextSettings):
     more === 0
       ? []
       : [`  ${more} more ${more === 1 ? 'limit is' : 'limits are'} unknown for want of a rest: --all.`];
-  return lines.length === 0 ? [] : [settings.paint('heading', 'Not met'), ...lines, ...rest];
+  if (lines.length === 0) return [];
+  const failed = open.some(({ verdict }) => verdict === 'fail');
+  return [settings.paint('heading', failed ? 'Not met' : 'Unknown'), ...lines, ...rest];
 }
 
 /** A column a sitter, the empty chair first, those with the child in arms last. */
@@ -62,9 +64,11 @@ function firstTable(
   result: CheckResult,
   settings: TextSettings,
 ): string[] {
-  const shown = result.loads.filter(({ record }) => firstLoads.includes(record.load.id));
-  return table(title, rows, shown, result, settings);
+  return table(title, rows, firstOf(result), result, settings);
 }
+
+const firstOf = ({ loads }: CheckResult): MeasuredLoad[] =>
+  loads.filter(({ record }) => firstLoads.includes(record.load.id));
 
 function table(
   title: string,
@@ -89,17 +93,16 @@ function headOf({ id, sitter }: MeasuredLoad['record']['load']): string {
   return id === 'with-a-child' ? `${shortened(sitter, longestHead - 8)} + child` : sitter;
 }
 
-/** Why a first row has no value where the load has such a thing. */
+/** Why the first rows show a dash, each reason once. */
 function dashes(result: CheckResult, { columns }: TextSettings): string[] {
   const reasons = new Map<string, string[]>();
-  for (const { record, measured } of result.loads)
-    if (firstLoads.includes(record.load.id) && record.noRest === null)
-      for (const key of ['periodS', 'tipBackDeg', 'tipForwardDeg'] as const) {
-        const value = measured.get(key);
-        if (value === undefined || !isMissing(value)) continue;
-        const why = `${measureWords[key] ?? key}: ${value.missing}`;
-        reasons.set(why, [...(reasons.get(why) ?? []), headOf(record.load)]);
-      }
+  for (const load of firstOf(result).filter(({ record }) => record.noRest === null))
+    for (const row of [...feelingRows, ...leftRows]) {
+      const why = whyDash(row, load, result.design.units);
+      if (why === null) continue;
+      const reason = `${row.label.trim()}: ${why}`;
+      reasons.set(reason, [...(reasons.get(reason) ?? []), headOf(load.record.load)]);
+    }
   return [...reasons].map(([why, whom]) => wrap(`- ${whom.join(', ')}: ${why}`, columns, '  ', '    '));
 }
 
@@ -107,13 +110,14 @@ function dashes(result: CheckResult, { columns }: TextSettings): string[] {
 function allMeasures(result: CheckResult, settings: TextSettings): string[][] {
   const ids = [...new Set(result.loads.map(({ record }) => record.load.id))];
   return ids.map((id: LoadId) => {
-    const rows = measuresOf(id).map((key) => measureRow(measureWords[key] ?? key, key));
+    const rows = [...rollingRows, ...measuresOf(id).map((key) => measureRow(measureWords[key], key))];
     const loads = result.loads.filter(({ record }) => record.load.id === id);
     return table(`Every measure, ${loadWords[id]}`, rows, loads, result, settings);
   });
 }
 
 function allLimits({ limits, design }: CheckResult, settings: TextSettings): string[] {
+  if (limits.length === 0) return [];
   const lines = limits.flatMap((limit) => [
     limitLine(limit, design.units, settings),
     basisLine(limit, settings),

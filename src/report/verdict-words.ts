@@ -11,17 +11,18 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 export function sayVerdict({ design, people, verdict, limits }: CheckResult): string {
   const names = people.persons.map(({ name }) => name);
   const whom = names.length === 0 ? 'the empty chair only' : listed(names);
-  const count = (of: Verdict): string =>
-    `${limits.filter((limit) => limit.verdict === of).length} of ${limits.length}`;
-  const open = limits.filter((limit) => limit.verdict === 'unknown').length;
+  const count = (of: Verdict): number => limits.filter((limit) => limit.verdict === of).length;
+  const [failed, open] = [count('fail'), count('unknown')];
   const also = open === 0 ? '' : `, ${open} ${open === 1 ? 'is' : 'are'} unknown`;
   switch (verdict) {
     case 'pass':
-      return `All listed limits met, for ${whom}, on ${design.floor.name ?? 'the floor of the design'}.`;
+      return limits.length === 0
+        ? 'Nothing was judged: the design has put every limit off.'
+        : `All listed limits met, for ${whom}, on ${design.floor.name ?? 'the floor of the design'}.`;
     case 'fail':
-      return `Not all limits are met: ${count('fail')} fail${also}.`;
+      return `Not all limits are met: ${failed} of ${limits.length} ${failed === 1 ? 'fails' : 'fail'}${also}.`;
     case 'unknown':
-      return `Cannot say: ${count('unknown')} limits are unknown.`;
+      return `Cannot say: ${open} of ${limits.length} limits ${open === 1 ? 'is' : 'are'} unknown.`;
   }
 }
 
