@@ -2,6 +2,7 @@
 import { styleText } from 'node:util';
 import type { Verdict } from '../checks/verdict.js';
 import { describeIssue, type Issue } from '../design/issue.js';
+import { printable } from '../report/printable.js';
 import { widest, type Style, type TextSettings } from '../report/text-settings.js';
 import { exitCodes, isFileTrouble, type World } from './world.js';
 
@@ -10,21 +11,25 @@ export interface AnswerSettings {
   readonly quiet?: boolean;
 }
 
-/** Writes the answer to the file of `--out`, or says it; the exit code, which is that of the verdicts when all went well. */
+/**
+ * Writes the answer to the file of `--out`, or says it; the exit code, which is that of the verdicts when all went well.
+ * @param read the files that were read, which are not written over
+ */
 export async function answerWith(
   world: World,
   text: string,
   { out, quiet }: AnswerSettings,
   verdicts: readonly Verdict[],
+  read: readonly string[],
 ): Promise<number> {
   if (out !== undefined) {
-    if (!(await isWritten(world, out, text))) return exitCodes.cannotJudge;
+    if (!(await isWritten(world, out, text, read))) return exitCodes.cannotJudge;
   } else if (!quiet) world.stdout.write(text);
   return exitCodeOf(verdicts);
 }
 
 export function refuse({ stderr }: World, issues: readonly Issue[]): number {
-  for (const issue of issues) stderr.write(`${describeIssue(issue)}\n`);
+  for (const issue of issues) stderr.write(`${printable(describeIssue(issue))}\n`);
   return exitCodes.cannotJudge;
 }
 
@@ -34,13 +39,18 @@ function exitCodeOf(verdicts: readonly Verdict[]): number {
   return verdicts.includes('fail') ? exitCodes.notMet : exitCodes.met;
 }
 
-async function isWritten(world: World, path: string, text: string): Promise<boolean> {
+async function isWritten(
+  world: World,
+  path: string,
+  text: string,
+  read: readonly string[],
+): Promise<boolean> {
   try {
-    await world.files.write(path, text);
+    await world.files.write(path, text, read);
     return true;
   } catch (error) {
     if (!isFileTrouble(error)) throw error;
-    world.stderr.write(`${path}: expected a file that can be written, found ${error.message}\n`);
+    world.stderr.write(`${path || '--out'}: expected a file that can be written, found ${error.message}\n`);
     return false;
   }
 }

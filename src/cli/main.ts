@@ -14,9 +14,13 @@ import { exitCodes, type World } from './world.js';
  * @param dist folder of the built commands
  * @returns the exit code
  */
-export const run = (own: NodeJS.Process, dist: URL): Promise<number> =>
-  main(processWorld(own), ((name) =>
-    Promise.resolve(loadCompiled(new URL(`${name}.cjs`, dist)))) as Commands);
+export async function run(own: NodeJS.Process, dist: URL): Promise<number> {
+  const { world, said } = processWorld(own);
+  const commands = (name: string): Promise<unknown> =>
+    Promise.resolve(loadCompiled(new URL(`${name}.cjs`, dist)));
+  const code = await main(world, commands as Commands);
+  return (await said()) ? code : exitCodes.cannotJudge;
+}
 
 export async function main(world: World, commands: Commands): Promise<number> {
   if (world.argv.length === 0) {

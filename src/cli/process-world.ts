@@ -1,21 +1,37 @@
 /** The real world: files, terminal, standard streams. */
-import { open, rename, rm, writeFile } from 'node:fs/promises';
+import { open, readlink, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { FileTrouble, type Files, type Output, type World } from './world.js';
+import { FileTrouble, isFileTrouble, type Files, type Output, type World } from './world.js';
 
-export function processWorld(own: NodeJS.Process): World {
-  // A reader that has seen enough (`| head`) closes the pipe; that is no error of ours.
+export interface ProcessWorld {
+  readonly world: World;
+  /** When all that was said has left the process: whether it could be. */
+  readonly said: () => Promise<boolean>;
+}
+
+export function processWorld(own: NodeJS.Process): ProcessWorld {
+  let heard = true;
   own.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
+    // A reader that has seen enough (`| head`) closes the pipe; that is no error of ours.
+    if (error.code === 'EPIPE') return;
+    heard = false;
+    own.stderr.write(`standard output: expected to take the answer, found ${inWords(error).message}\n`);
   });
-  return {
+  const world = {
     argv: own.argv.slice(2),
     files,
-    stdin: () => everything(own.stdin),
+    stdin: () => everything(own.stdin).catch((error: unknown) => Promise.reject(inWords(error))),
     stdout: output(own.stdout),
     stderr: output(own.stderr),
     env: own.env,
   };
+  const flushed = (): Promise<void> =>
+    new Promise((resolve) => {
+      own.stdout.write('', () => {
+        setImmediate(resolve);
+      });
+    });
+  return { world, said: () => flushed().then(() => heard) };
 }
 
 const output = (stream: NodeJS.WriteStream): Output => ({
@@ -24,24 +40,28 @@ const output = (stream: NodeJS.WriteStream): Output => ({
   columns: stream.isTTY ? stream.columns : undefined,
 });
 
-async function everything(stream: NodeJS.ReadStream): Promise<Uint8Array> {
+/** More than any design file holds, in bytes: the reader refuses less than that, with a better message. */
+const largest = 16 * 1024 * 1024;
+
+/** All of a stream, unless it does not end. */
+async function everything(stream: AsyncIterable<unknown>): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
-  for await (const chunk of stream) chunks.push(chunk as Buffer);
+  let size = 0;
+  for await (const chunk of stream) {
+    chunks.push(chunk as Buffer);
+    size += (chunk as Buffer).length;
+    if (size > largest) throw new FileTrouble(`more than ${largest / 2 ** 20} MB`);
+  }
   return Buffer.concat(chunks);
 }
-
-/** More than any design file holds: the reader refuses a tenth of it, with a better message. */
-const largest = 64 * 1024 * 1024;
 
 const files: Files = {
   async read(path) {
     try {
       const handle = await open(path, 'r');
       try {
-        const facts = await handle.stat();
-        if (facts.isDirectory()) throw new FileTrouble('a directory');
-        if (facts.size > largest) throw new FileTrouble(`${(facts.size / 1e6).toFixed(0)} MB`);
-        return await handle.readFile();
+        if ((await handle.stat()).isDirectory()) throw new FileTrouble('a directory');
+        return await everything(handle.createReadStream({ autoClose: false }));
       } finally {
         await handle.close();
       }
@@ -49,17 +69,49 @@ const files: Files = {
       throw inWords(error);
     }
   },
-  async write(path, text) {
-    const draft = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  async write(path, text, keep) {
     try {
-      await writeFile(draft, text);
-      await rename(draft, path);
+      for (const other of keep) if (await isSame(path, other)) throw new FileTrouble('a file that was read');
+      await writeWhole(path, text);
     } catch (error) {
-      await rm(draft, { force: true });
       throw inWords(error);
     }
   },
 };
+
+const factsOf = (path: string) => stat(path).catch(() => null);
+
+/** Whatever it is called, by links too. */
+async function isSame(path: string, other: string): Promise<boolean> {
+  const [one, two] = [await factsOf(path), await factsOf(other)];
+  return one !== null && two !== null && one.dev === two.dev && one.ino === two.ino;
+}
+
+/** Into a draft beside it, then moved into its place. A pipe or a device has no place: it is written to. */
+async function writeWhole(path: string, text: string): Promise<void> {
+  const facts = await factsOf(path);
+  if (facts?.isDirectory()) throw new FileTrouble('a directory');
+  if (facts && !facts.isFile()) {
+    await writeFile(path, text);
+    return;
+  }
+  const target = facts ? await realpath(path) : await linkedTo(path);
+  const draft = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  try {
+    await writeFile(draft, text, facts ? { mode: facts.mode } : {});
+    await rename(draft, target);
+  } catch (error) {
+    await rm(draft, { force: true });
+    throw error;
+  }
+}
+
+/** Where a link without a target points; anything else is its own place. */
+const linkedTo = (path: string): Promise<string> =>
+  readlink(path).then(
+    (target) => join(dirname(path), target),
+    () => path,
+  );
 
 const troubles: Readonly<Record<string, string>> = {
   ENOENT: 'no such file or folder',
@@ -69,10 +121,11 @@ const troubles: Readonly<Record<string, string>> = {
   ENOTDIR: 'a path through something that is no folder',
   ENOSPC: 'no space left',
   EROFS: 'a read-only place',
+  ENAMETOOLONG: 'a name that is too long',
 };
 
 function inWords(error: unknown): FileTrouble {
-  if (error instanceof FileTrouble) return error;
+  if (isFileTrouble(error)) return error;
   const { code, message } = error as NodeJS.ErrnoException;
   return new FileTrouble(troubles[code ?? ''] ?? message);
 }

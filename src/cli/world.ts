@@ -12,8 +12,12 @@ export interface World {
 export interface Files {
   /** @throws FileTrouble */
   readonly read: (path: string) => Promise<Uint8Array>;
-  /** The whole file or, when it cannot be, nothing of it. @throws FileTrouble */
-  readonly write: (path: string, text: string) => Promise<void>;
+  /**
+   * The whole file or, when it cannot be, nothing of it.
+   * @param keep files that must not be written over
+   * @throws FileTrouble
+   */
+  readonly write: (path: string, text: string, keep: readonly string[]) => Promise<void>;
 }
 
 export interface Output {

@@ -154,18 +154,20 @@ const porchFall = Math.atan(1 / 48);
 /** A floor out of level by ε changes the seat's slope to the plumb by about ε ρ/(ρ - H). */
 function porchFloor({ design, loads }: CheckResult): string[] {
   if (design.kind !== 'porch') return [];
-  return loads
+  const changes = loads
     .filter(({ record }) => record.load.id === 'seated')
     .flatMap(({ record: { load, roll } }) => {
       const rest = roll.atRest?.rest;
       if (!rest || rest.flat > 0) return [];
       const hang = Math.min(...rest.hang);
       const change = (porchFall * (rest.height + hang)) / hang;
-      return [
-        `On a porch floor that falls 1/4 in per ft the seat of ${load.sitter ?? loadWords[load.id]} slopes about ` +
-          `${formatDegrees(change)} more or less, by the way the chair faces.`,
-      ];
+      return [`${formatDegrees(change)} for ${load.sitter ?? loadWords[load.id]}`];
     });
+  if (changes.length === 0) return [];
+  return [
+    'On a porch floor that falls 1/4 in per ft the seat slopes more or less, by the way the chair faces: about ' +
+      `${changes.join(', ')}.`,
+  ];
 }
 
 /** How far it turns over a rock, and how it tilts at rest; of the first sitter, or of the empty chair. */

@@ -75,7 +75,7 @@ const perMinute: Row = {
 
 /** To half a rock: let go at 6° a chair on a rug hardly makes one. Without resistance it rocks on. */
 const byItself: Row = {
-  label: '  rocks by itself, let go, until under 1°',
+  label: '  rocks by itself, until under 1°',
   say: ({ record }) => {
     const rocks = rocksByItself(record);
     if (isMissing(rocks)) return noValue;

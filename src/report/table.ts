@@ -33,7 +33,7 @@ export function tableLines(
   const widths = names.map(
     (name, i) => gap + Math.max(textWidth(name), ...shown.map(({ cells }) => textWidth(cells[i] ?? ''))),
   );
-  const label = labelWidth([title, ...shown.map((row) => row.label)], columns - Math.max(...widths));
+  const label = labelWidth([title, ...shown.map((row) => row.label)], widths, columns);
   return blocksWithin(widths, columns - label).flatMap((block, number) => {
     const set = (first: string, cells: readonly (string | null)[]): string =>
       padEnd(shortened(first, label), label) +
@@ -49,9 +49,15 @@ export function tableLines(
 
 const hasSome = ({ cells }: Pick<Row, 'cells'>): boolean => cells.some((cell) => cell !== null);
 
-/** Wide enough for every label, cut where that leaves no room for a column; never so far that nothing can be read. */
-const labelWidth = (labels: readonly string[], room: number): number =>
-  Math.min(Math.max(...labels.map(textWidth)), Math.max(room, longestHead));
+/** Columns that a label may always take: none of this tool's own needs more; names of parts may. */
+const ownLabel = 48;
+
+/** Wide enough for every label; longer ones are cut where they would push columns off, and always leave room for one. */
+function labelWidth(labels: readonly string[], widths: readonly number[], columns: number): number {
+  const longest = Math.max(...labels.map(textWidth));
+  const left = columns - widths.reduce((sum, width) => sum + width, 0);
+  return Math.min(longest, Math.max(left, ownLabel), columns - Math.max(...widths));
+}
 
 /** Indices of the columns of each block, as many as fit and at least one. */
 function blocksWithin(widths: readonly number[], room: number): number[][] {

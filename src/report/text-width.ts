@@ -6,6 +6,8 @@
 /** One column each: Latin letters, general punctuation, fractions and arrows. */
 const narrow = /^[\u0020-\u02FF\u2010-\u2027\u2150-\u2193\u2212]*$/u;
 
+/** Half-width katakana and hangul are in the scripts but narrow. */
+const halfWidth = /^[\uFF61-\uFFDC]/u;
 const wide =
   /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Emoji_Presentation}\u3000-\u303F\uFF01-\uFF60\uFFE0-\uFFE6]|\p{Emoji}\uFE0F/u;
 const unseen = /^[\p{Mn}\p{Me}\p{Cf}]+$/u;
@@ -21,7 +23,7 @@ export const charactersOf = (text: string): string[] =>
 const segmenter = (): Intl.Segmenter => new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 function widthOf(character: string): number {
-  if (wide.test(character)) return 2;
+  if (wide.test(character) && !halfWidth.test(character)) return 2;
   return unseen.test(character) ? 0 : 1;
 }
 

@@ -1,6 +1,9 @@
 import { printable } from './printable.js';
 import { charactersOf, splitAt, textWidth } from './text-width.js';
 
+/** Where a line may break: not between a number and its unit. */
+const breaks = /(?<!\d) +| +(?!(?:mm|cm|m|in|ft|s|kg|lb|N|J)(?!\p{L}))/u;
+
 /**
  * Text broken at spaces so that no line is wider than `width`, a word that is wider where it must be; the first line
  * begins with `first`, others with `rest`.
@@ -9,7 +12,7 @@ export function wrap(text: string, width: number, first = '', rest = first): str
   const lines: string[] = [];
   let line = first;
   let empty = true;
-  for (const word of printable(text).split(/ +/u)) {
+  for (const word of printable(text).split(breaks)) {
     if (!empty && textWidth(line) + 1 + textWidth(word) > width) {
       lines.push(line);
       [line, empty] = [rest, true];

@@ -68,10 +68,10 @@ describe('the way to the wall', () => {
     expect(measured(text.replace(/^room:.*\n/m, '')).get('wallClearanceM')).toEqual({
       missing: 'the design does not say how much room is behind the chair (`room.wall`)',
     });
-    const short = measured(text.replace('tail: 500', 'tail: 60'));
+    const far = measured(`${text}loads: { seated: { swing: 40 deg } }\n`);
     for (const key of ['sweptBackM', 'wallClearanceM', 'periodAtSwingS', 'frictionDemand'] as const)
-      expect(short.get(key)).toEqual({ missing: 'the swing passes the tail end of the rockers' });
-    expect(short.get('swingDeg')).toBeCloseTo(6 * degree, 15);
+      expect(far.get(key)).toEqual({ missing: 'the swing passes the tail end of the rockers' });
+    expect(far.get('swingDeg')).toBeCloseTo(40 * degree, 15);
   });
 
   it('is counted from the empty chair, though that load is off', () => {

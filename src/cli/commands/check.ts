@@ -30,7 +30,7 @@ export async function check(
   }
   if (issues.length > 0) return refuse(world, issues);
   const verdicts = checked.map(({ result }) => result.verdict);
-  return answerWith(world, print(world, checked, settings), settings, verdicts);
+  return answerWith(world, print(world, checked, settings), settings, verdicts, paths);
 }
 
 function print(world: World, checked: readonly DesignFile[], settings: CheckSettings): string {

@@ -30,7 +30,7 @@ export async function compare(
   const { units } = now.value.result.design;
   const comparison = compareDesigns(comparable(old.value), comparable(now.value), units);
   const answer = print(world, { old: old.value, new: now.value, comparison }, settings);
-  return answerWith(world, answer, settings, [now.value.result.verdict]);
+  return answerWith(world, answer, settings, [now.value.result.verdict], [oldPath, newPath]);
 }
 
 const twice = {

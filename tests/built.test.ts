@@ -1,0 +1,98 @@
+/** The built command line as a process, as a maker or a build server starts it. */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const trueroll = (args: readonly string[], input = '') =>
+  spawnSync(process.execPath, ['bin/trueroll.js', ...args], { encoding: 'utf8', input, timeout: 20_000 });
+
+const good = 'fixtures/porch-rocker/design.yaml';
+const bad = 'fixtures/short-tails/design.yaml';
+let folder = '';
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'trueroll-'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+describe('the built command line', () => {
+  it.each(['text', 'json', 'junit', 'markdown'])('checks in %s', (format) => {
+    expect(trueroll(['check', good, '--format', format])).toMatchObject({ status: 0, stderr: '' });
+    expect(trueroll(['check', bad, '--format', format])).toMatchObject({ status: 1, stderr: '' });
+  });
+
+  it.each(['text', 'json', 'markdown'])('compares in %s', (format) => {
+    const { status, stdout, stderr } = trueroll(['compare', good, bad, '--format', format]);
+    expect([status, stdout === '', stderr]).toEqual([1, false, '']);
+  });
+
+  it.each(['design', 'report', 'comparison'])('prints the schema of the %s', (of) => {
+    expect(JSON.parse(trueroll(['schema', of]).stdout)).toHaveProperty('$schema');
+  });
+
+  it('reads standard input, and says what it cannot read', () => {
+    expect(trueroll(['check', '-', '--quiet'], readFileSync(good, 'utf8'))).toMatchObject({
+      status: 0,
+      stdout: '',
+    });
+    for (const path of ['no-such-file.yaml', 'fixtures'])
+      expect(trueroll(['check', path])).toMatchObject({
+        status: 2,
+        stdout: '',
+        stderr: expect.stringMatching(
+          /^\S+: expected a design file that can be read, found [^\n]+\n$/,
+        ) as string,
+      });
+  });
+
+  it('does not read without end', () => {
+    expect(trueroll(['check', '-'], 'x'.repeat(20_000_000))).toMatchObject({ status: 2, stdout: '' });
+    if (existsSync('/dev/zero'))
+      expect(trueroll(['check', '/dev/zero'])).toMatchObject({ status: 2, stdout: '' });
+  });
+});
+
+describe('--out', () => {
+  it('writes the whole answer', () => {
+    const path = join(folder, 'report.json');
+    expect(trueroll(['check', good, '--format', 'json', '--out', path])).toMatchObject({
+      status: 0,
+      stdout: '',
+    });
+    expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({ verdict: 'pass' });
+  });
+
+  it('never writes over a file that was read, by whatever name', () => {
+    const [design, link] = [join(folder, 'own.yaml'), join(folder, 'link.yaml')];
+    writeFileSync(design, readFileSync(good));
+    symlinkSync(design, link);
+    for (const out of [design, link]) {
+      expect(trueroll(['check', design, '--out', out])).toMatchObject({ status: 2, stdout: '' });
+      expect(trueroll(['compare', good, design, '--out', out])).toMatchObject({ status: 2, stdout: '' });
+    }
+    expect(readFileSync(design, 'utf8')).toBe(readFileSync(good, 'utf8'));
+  });
+
+  it('writes where a link points, and leaves the link', () => {
+    const [target, link] = [join(folder, 'target.txt'), join(folder, 'to-target.txt')];
+    writeFileSync(target, 'old');
+    symlinkSync(target, link);
+    expect(trueroll(['check', good, '--out', link])).toMatchObject({ status: 0 });
+    expect(readFileSync(target, 'utf8')).toContain('Porch rocker');
+    expect(readFileSync(link, 'utf8')).toBe(readFileSync(target, 'utf8'));
+  });
+
+  it('leaves nothing behind when a design is bad, or the place cannot be written', () => {
+    const path = join(folder, 'never.txt');
+    expect(trueroll(['check', good, 'no-such-file.yaml', '--out', path])).toMatchObject({ status: 2 });
+    expect(trueroll(['check', good, '--out', join(folder, 'no', 'such', 'folder')])).toMatchObject({
+      status: 2,
+    });
+    expect(trueroll(['check', good, '--out', folder])).toMatchObject({ status: 2 });
+    expect(existsSync(path)).toBe(false);
+  });
+});
