@@ -12,6 +12,7 @@ import { childInArmsSource } from '../sitter/riding.js';
 import { segmentSource } from '../sitter/segment-table.js';
 import type { Source } from '../sitter/source.js';
 import { woodNamed } from '../wood/woods.js';
+import { loadWords } from './measure-words.js';
 import type { Assumption } from './schema.js';
 
 export const assumptionsOf = (result: CheckResult): Assumption[] => [
@@ -48,10 +49,15 @@ function floorOf({ design: { floor } }: CheckResult): Assumption[] {
   ];
 }
 
+/** Loads are named where they do not all swing as far. */
 function swingsOf({ loads }: CheckResult): Assumption[] {
-  const swings = new Set(loads.map(({ record }) => record.load.swing));
-  return [...swings].map((swing) => ({
-    what: 'a rock, each way',
+  const loadsOf = new Map<number, Set<string>>();
+  for (const { record } of loads) {
+    const { id, swing } = record.load;
+    loadsOf.set(swing, (loadsOf.get(swing) ?? new Set()).add(loadWords[id]));
+  }
+  return [...loadsOf].map(([swing, ids]) => ({
+    what: `a rock, each way${loadsOf.size === 1 ? '' : `, ${[...ids].join(' and ')}`}`,
     value: `${Number(((swing * 180) / Math.PI).toPrecision(6))}°`,
     basis: swing === standardSwing ? 'assumption of this project: a gentle rock' : 'the design’s own',
   }));

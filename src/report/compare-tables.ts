@@ -24,7 +24,7 @@ function measureRow({ measure, old, new: now }: MeasureChange, units: LengthUnit
   const say = (value: OrMissing<number>): string =>
     isMissing(value) ? '-' : sayValue(measure, value, units);
   const by = isMissing(old) || isMissing(now) ? null : sayDifference(measure, now - old, units);
-  return { label: measureWords[measure] ?? measure, cells: [say(old), say(now), by] };
+  return { label: measureWords[measure], cells: [say(old), say(now), by] };
 }
 
 const sayDifference = (measure: MeasureKey, difference: number, units: LengthUnit): string =>

@@ -20,7 +20,7 @@ export interface Row {
 }
 
 const noValue = '-';
-const because = (found: OrMissing<unknown> | undefined): string => (isMissing(found) ? found.missing : '');
+const because = (found: unknown): string => (isMissing(found) ? found.missing : '');
 
 /** Why it shows a dash for this load; null where it shows none. */
 export const whyDash = ({ say, why }: Row, load: MeasuredLoad, units: LengthUnit): string | null =>

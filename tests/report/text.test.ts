@@ -62,7 +62,9 @@ describe('no line is wider than the screen', () => {
         expect(textWidth(line)).toBeLessThanOrEqual(columns);
   });
 
-  it.each(hostileNames.map((name) => [name.slice(0, 20), name]))('with the name %s', (_, name) => {
+  // What no file of text may hold is refused before it is a name.
+  const named = hostileNames.filter((name) => !/\u007F|\uFFFF|\p{Cs}/u.test(name));
+  it.each(named.map((name) => [name.slice(0, 20), name]))('with the name %s', (_, name) => {
     const written = JSON.stringify(name);
     const text = family
       .replace(/^name: .*$/m, `name: ${written}`)
@@ -70,7 +72,6 @@ describe('no line is wider than the screen', () => {
       .replace(/name: rocker of .*? house/, `name: ${written}`);
     for (const how of [plain, everything]) {
       const printed = printText(checked(text), { ...how, columns: 80 });
-      // eslint's rule against them in patterns is for slips: here they are what is looked for.
       const controls = Array.from(printed).filter(
         (sign) => sign !== '\n' && /\p{Cc}|\p{Zl}|\p{Zp}/u.test(sign),
       );
@@ -106,15 +107,14 @@ describe('what is shown', () => {
     const [, weights = ''] = printText(checked(oneArc), { ...plain, parts: true }).split(
       'Weights, to check on a scale',
     );
-    expect(weights.split('\n\n', 1)[0]!.split('\n').slice(1)).toEqual(
-      [
-        '  rocker × 2                      0 lb   0 kg'.replace('  0 lb', ' 0 lb'),
-        '  lump                           22 lb  10 kg',
-        '  the whole chair                22 lb  10 kg',
-      ].map((line) =>
-        expect.stringMatching(new RegExp(`^${line.trim().replace(/ {2,}/g, ' +')}$`.replace('^', '^ +'))),
-      ),
-    );
+    const cells = (line: string): string[] => line.trim().split(/ {2,}/);
+    const [heads, ...rows] = weights.split('\n\n', 1)[0]!.split('\n').map(cells);
+    expect(heads).toEqual(['lb', 'kg']);
+    expect(rows).toEqual([
+      ['rocker × 2', '0 lb', '0 kg'],
+      ['lump', '22 lb', '10 kg'],
+      ['the whole chair', '22 lb', '10 kg'],
+    ]);
   });
 
   it('has no bare verdict: whom and where', () => {
@@ -125,7 +125,7 @@ describe('what is shown', () => {
   it('says why a dash stands where a number should', () => {
     const text = printText(checked(`${oneArc}${sitters}loads: { seated: { swing: 45 deg } }\n`), plain);
     expect(text).toContain(
-      '  - short, tall: rocks by itself, let go, until under 1°: the swing passes the tail end of the rockers',
+      '  - short, tall: rocks by itself, until under 1°: the swing passes the tail end of the rockers',
     );
   });
 
@@ -157,9 +157,8 @@ describe('what is shown', () => {
 
   it('is in the units of the design', () => {
     const metric = printText(checked(`${oneArc}${sitters}`), everything);
+    expect(metric).toMatch(/\d mm/);
     expect(metric).not.toMatch(/\d in\b(?! per)/);
-    const inches = printText(checked(`${oneArc}${sitters}`.replace('units: mm', 'units: mm')), plain);
-    expect(inches).toMatch(/\d mm/);
   });
 
   it('paints headings, verdicts and marks, and nothing that would move a column', () => {
