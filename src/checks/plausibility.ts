@@ -10,7 +10,11 @@ export type Implausible =
   /** Two parts nearly touch. */
   | { readonly what: 'gap'; readonly parts: readonly [string, string]; readonly gap: number }
   /** The part that runs on the floor touches no other. */
-  | { readonly what: 'rocker alone'; readonly part: string };
+  | { readonly what: 'rocker alone'; readonly part: string }
+  /** Any other part that touches none. */
+  | { readonly what: 'loose part'; readonly part: string }
+  /** The part that runs on the floor is one piece, where two are a distance apart. */
+  | { readonly what: 'one rocker'; readonly part: string };
 
 /** A chair lighter or heavier than this is seldom one, kg. */
 const usual = { grown: { least: 5, most: 20 }, child: { least: 2.5, most: 12 } };
@@ -24,6 +28,7 @@ export function implausible(chair: Chair, kind: ChairKind): Implausible[] {
   return [
     ...weight(chair, usual[kind === 'child' ? 'child' : 'grown']),
     ...narrowSeats(chair),
+    ...oneRocker(chair),
     ...gaps(chair),
   ];
 }
@@ -47,6 +52,11 @@ function narrowSeats({ parts }: Chair): Implausible[] {
   );
 }
 
+function oneRocker({ parts, surface, spacing, sides }: Chair): Implausible[] {
+  const { name, count } = parts[surface.owner]!;
+  return spacing !== null && sides === null && count === 1 ? [{ what: 'one rocker', part: name }] : [];
+}
+
 function gaps({ parts, surface }: Chair): Implausible[] {
   const silhouettes = parts.map(({ outline }) => silhouetteOf(outline));
   const gap = silhouettes.map((one, i) =>
@@ -62,8 +72,16 @@ function gaps({ parts, surface }: Chair): Implausible[] {
       return near ? [{ what: 'gap', parts: [one.name, other.name], gap: between(i, j) }] : [];
     }),
   );
-  const carries = parts.length === 1 || parts.some((_, i) => touches(i, surface.owner));
-  return carries ? found : [...found, { what: 'rocker alone', part: parts[surface.owner]!.name }];
+  const alone = parts.map((_, i) => !parts.some((_, j) => touches(i, j)));
+  const named = new Set(found.flatMap((sign) => (sign.what === 'gap' ? sign.parts : [])));
+  // Where nothing touches anything the rocker is told alone; a part with a gap has been told.
+  const joins = alone.includes(false);
+  const loose = parts.flatMap(({ name }, i): Implausible[] => {
+    if (!alone[i] || parts.length === 1) return [];
+    if (i === surface.owner) return [{ what: 'rocker alone', part: name }];
+    return joins && !named.has(name) ? [{ what: 'loose part', part: name }] : [];
+  });
+  return [...found, ...loose];
 }
 
 /** A narrower gap is how the drawing was rounded, metres. */

@@ -89,10 +89,16 @@ function radiusJump(runs: readonly Run[]): number {
     })
     .filter(({ radius }) => radius > 0);
   let largest = 0;
-  for (let k = 1; k + 1 < arcs.length; k++)
-    for (let i = k - 1; i >= 0 && arcs[k]!.to - arcs[i]!.to <= feltWithin; i--)
-      for (let j = k + 1; j < arcs.length && arcs[j]!.from - arcs[i]!.to <= feltWithin; j++)
-        largest = Math.max(largest, undone(arcs[i]!.radius, arcs[k]!.radius, arcs[j]!.radius));
+  for (let i = 0; i + 2 < arcs.length; i++) {
+    // Of all arcs between two, the flattest and the tightest stand out most.
+    let [tightest, flattest] = [Infinity, 0];
+    for (let j = i + 2; j < arcs.length && arcs[j]!.from - arcs[i]!.to <= feltWithin; j++) {
+      tightest = Math.min(tightest, arcs[j - 1]!.radius);
+      flattest = Math.max(flattest, arcs[j - 1]!.radius);
+      for (const radius of [tightest, flattest])
+        largest = Math.max(largest, undone(arcs[i]!.radius, radius, arcs[j]!.radius));
+    }
+  }
   return largest;
 }
 

@@ -37,10 +37,24 @@ export function seatPeople(design: DesignInSI): Seated {
   const faults = seated.flatMap((person, index) =>
     faultAt(person, standard ? ['sitters'] : ['sitters', index]),
   );
+  faults.push(...sitters.flatMap((sitter, index) => sizeFaults(sitter, ['sitters', index])));
   const child = childOf(design, standard?.child ?? null);
   faults.push(...(child ? faultAt(child, ['child']) : []));
   if (faults.length > 0) return { ok: false, faults };
   return { ok: true, people: { persons: seated as Person[], child: child as People['child'] } };
+}
+
+/** Nobody is smaller or larger than this: a number in another unit was meant. Metres, kilograms. */
+const people = { stature: [0.5, 2.5, 'm'], mass: [3, 400, 'kg'] } as const;
+
+function sizeFaults(sitter: Sitter, path: SeatingFault['path']): SeatingFault[] {
+  return (['stature', 'mass'] as const).flatMap((size) => {
+    const [least, most, unit] = people[size];
+    const value = sitter[size];
+    if (value === null || (value >= least && value <= most)) return [];
+    const found = `${Number(value.toPrecision(6))} ${unit}`;
+    return [{ path: [...path, size], expected: `a ${size} of ${least} to ${most} ${unit}`, found }];
+  });
 }
 
 function faultAt(found: OrMissing<unknown>, path: SeatingFault['path']): SeatingFault[] {

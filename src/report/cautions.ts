@@ -50,6 +50,10 @@ function sayImplausible(sign: Implausible, units: LengthUnit): string {
       return `${sign.parts.join(' and ')} are ${formatLengthFine(sign.gap, units)} apart: were they meant to touch?`;
     case 'rocker alone':
       return `${sign.part} touches no other part: what carries the chair on its rockers?`;
+    case 'loose part':
+      return `${sign.part} touches no other part: what holds it?`;
+    case 'one rocker':
+      return `The chair runs on one ${sign.part}, though rockers are said to be some way apart: is \`count: 2\` missing?`;
   }
 }
 

@@ -15,6 +15,8 @@ import { unfelt, type Rest } from './rest.js';
  */
 export function smallPeriod({ mass, inertia }: MassProperties, rest: Rest): OrMissing<number> {
   if (rest.flat > unfelt) return missing(`rests on a flat ${flatLength(rest.flat)} long: no small swing`);
+  if (!(rest.hang[0] > 0 && rest.hang[1] > 0))
+    return missing('rests where two curves meet that are too tight to swing on: no small swing');
   const aboutContact = inertia + mass * rest.height ** 2;
   const half = (hang: number): number => Math.PI * Math.sqrt(aboutContact / (mass * g * hang));
   return half(rest.hang[0]) + half(rest.hang[1]);

@@ -153,4 +153,24 @@ parts: [ { name: rocker, mass: 8 kg, outline: { rocker: { radius: 1000, depth: 5
 `);
     expect(implausible(chair, design.kind).map(({ what }) => what)).toEqual(['heavy part']);
   });
+
+  it('are two, where they are said to be a distance apart', () => {
+    const signs = (count: string, more = ''): string[] => {
+      const { chair, design } = checked(`
+trueroll: 1
+units: mm
+spacing: 500
+parts:
+  - { name: rocker, ${count} mass: 3 kg, outline: { rocker: { radius: 1000, depth: 50, nose: 400, tail: 500 } } }
+  - { name: box, mass: 4 kg, outline: { rectangle: { from: [-10, 40], to: [10, 300] } } }
+${more}extras: [ { name: lump, mass: 4 kg, at: [0, 400] } ]
+`);
+      return implausible(chair, design.kind).map(({ what }) => what);
+    };
+    expect(signs('count: 2,')).toEqual([]);
+    expect(signs('')).toEqual(['one rocker']);
+    const shelf =
+      '  - { name: shelf, mass: 1 kg, outline: { rectangle: { from: [500, 300], to: [600, 320] } } }\n';
+    expect(signs('count: 2,', shelf)).toEqual(['loose part']);
+  });
 });
