@@ -14,7 +14,14 @@ export type Implausible =
   /** Any other part that touches none. */
   | { readonly what: 'loose part'; readonly part: string }
   /** The part that runs on the floor is one piece, where two are a distance apart. */
-  | { readonly what: 'one rocker'; readonly part: string };
+  | { readonly what: 'one rocker'; readonly part: string }
+  /** Their centre lines are nearer than they are wide. */
+  | {
+      readonly what: 'rockers in one';
+      readonly part: string;
+      readonly spacing: number;
+      readonly across: number;
+    };
 
 /** A chair lighter or heavier than this is seldom one, kg. */
 const usual = { grown: { least: 5, most: 20 }, child: { least: 2.5, most: 12 } };
@@ -53,7 +60,9 @@ function narrowSeats({ parts }: Chair): Implausible[] {
 }
 
 function oneRocker({ parts, surface, spacing, sides }: Chair): Implausible[] {
-  const { name, count } = parts[surface.owner]!;
+  const { name, count, across } = parts[surface.owner]!;
+  if (spacing !== null && across !== null && spacing <= across)
+    return [{ what: 'rockers in one', part: name, spacing, across }];
   return spacing !== null && sides === null && count === 1 ? [{ what: 'one rocker', part: name }] : [];
 }
 

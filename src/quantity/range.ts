@@ -40,6 +40,8 @@ function rangeHint(text: string): string {
   const value = text.replace(/^\s*[<>≤≥=]+/u, '').trim();
   if (/^\s*(?:>|≥|=>)/u.test(text)) return `at least that is \`${value} ..\``;
   if (/^\s*(?:<|≤|=<)/u.test(text)) return `at most that is \`.. ${value}\``;
+  const dashed = /^(.*\S)\s+(?:-|–|—|to)\s+(\S.*)$/u.exec(value);
+  if (dashed) return `from one to the other is \`${dashed[1]!} .. ${dashed[2]!}\``;
   if (/…/u.test(text)) return 'two dots `..`, not the one character `…`';
   return `at least that is \`${value} ..\`, at most that is \`.. ${value}\``;
 }

@@ -54,6 +54,8 @@ function sayImplausible(sign: Implausible, units: LengthUnit): string {
       return `${sign.part} touches no other part: what holds it?`;
     case 'one rocker':
       return `The chair runs on one ${sign.part}, though rockers are said to be some way apart: is \`count: 2\` missing?`;
+    case 'rockers in one':
+      return `${sign.part}: ${formatLength(sign.spacing, units)} from centre line to centre line, and each ${formatLength(sign.across, units)} across: they would be one.`;
   }
 }
 

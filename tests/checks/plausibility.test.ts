@@ -169,6 +169,7 @@ ${more}extras: [ { name: lump, mass: 4 kg, at: [0, 400] } ]
     };
     expect(signs('count: 2,')).toEqual([]);
     expect(signs('')).toEqual(['one rocker']);
+    expect(signs('count: 2, across: 600 mm,')).toEqual(['rockers in one']);
     const shelf =
       '  - { name: shelf, mass: 1 kg, outline: { rectangle: { from: [500, 300], to: [600, 320] } } }\n';
     expect(signs('count: 2,', shelf)).toEqual(['loose part']);
