@@ -9,7 +9,7 @@
  * The integrands are cosines of at most 4t: 24 nodes leave less than 1e-20 (the rule's remainder for cos 4πx),
  * so the error is that of rounding, about 1e-15 relative.
  */
-import { gaussLegendre } from './gauss-legendre.js';
+import { gaussLegendre } from '../numeric/gauss-legendre.js';
 
 export interface CircularSegment {
   readonly area: number;

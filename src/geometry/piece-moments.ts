@@ -6,7 +6,7 @@
  * negative where it runs clockwise. An arc is taken as the triangle on its chord and the segment between them.
  */
 import { circularSegment } from './circular-segment.js';
-import { gaussLegendre } from './gauss-legendre.js';
+import { gaussLegendre } from '../numeric/gauss-legendre.js';
 import { pointOn, type Arc, type Cubic, type EllipseArc, type Piece } from './piece.js';
 import { cross, dot, midpoint, minus, plus, times, type Point } from './point.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gaussLegendre } from '../../src/geometry/gauss-legendre.js';
+import { gaussLegendre } from '../../src/numeric/gauss-legendre.js';
 
 describe('the rule of Gauss and Legendre', () => {
   it('with three nodes is the printed one: 0, ±sqrt(3/5) with 8/9, 5/9 (Abramowitz and Stegun, table 25.4)', () => {
