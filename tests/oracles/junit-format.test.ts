@@ -3,7 +3,7 @@ import { junitProblems } from './junit-format.js';
 import { readXml } from './xml.js';
 
 const suite = (inner: string, counts = 'tests="1" failures="0" errors="0"'): string =>
-  `<testsuites><testsuite name="s" id="0" ${counts} time="0">${inner}</testsuite></testsuites>`;
+  `<testsuites><testsuite name="s" package="p" id="0" timestamp="1970-01-01T00:00:00" hostname="h" ${counts} time="0">${inner}</testsuite></testsuites>`;
 const testcase = (inner = ''): string => `<testcase name="n" classname="c" time="0.01">${inner}</testcase>`;
 const problems = (document: string): string[] => junitProblems(readXml(document));
 
@@ -23,7 +23,7 @@ describe('the JUnit format', () => {
     ['a count that is no number', suite(testcase(), 'tests="one" failures="0" errors="0"')],
     ['a failure not counted', suite(testcase('<failure type="t"/>'))],
     ['two outcomes', suite(testcase('<failure type="t"/><error type="t"/>'))],
-    ['an outcome without its type', suite(testcase('<skipped/>'))],
+    ['an outcome without its type', suite(testcase('<failure/>'), 'tests="1" failures="1" errors="0"')],
     ['a case without a class', suite('<testcase name="n" time="0"/>')],
     ['an attribute of no schema', suite('<testcase name="n" classname="c" time="0" file="f"/>')],
     ['an element of no schema', suite(`<note/>${testcase()}`)],
