@@ -4,7 +4,7 @@
  */
 import { buildChair } from './chair/build-chair.js';
 import type { Chair } from './chair/chair.js';
-import { judgeLoads, type MeasuredLoad } from './checks/judge-loads.js';
+import { judgeLoads, seatedFigures, type MeasuredLoad } from './checks/judge-loads.js';
 import { limitsOf } from './checks/limit.js';
 import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
 import type { DesignInSI } from './design/design.js';
@@ -63,7 +63,11 @@ export function checkChair(design: DesignInSI, chair: Chair, people: People): Om
     record,
     measured: measureLoad(record),
   }));
-  const limits = judgeLoads(limitsOf(design, people), loads, whyNotRolled(design, people));
+  const limits = judgeLoads(
+    limitsOf(design, people, seatedFigures(loads)),
+    loads,
+    whyNotRolled(design, people),
+  );
   const verdict = worst(limits.map((limit) => limit.verdict));
   return { design, chair, people, loads, limits, verdict };
 }

@@ -1,5 +1,6 @@
 /** A chair as bodies in SI, in its own frame as drawn: x forward, y up. */
 import type { DesignInSI } from '../design/design.js';
+import type { Side } from '../geometry/mean-surface.js';
 import type { Outline } from '../geometry/piece.js';
 import type { Point } from '../geometry/point.js';
 import type { Profile } from '../geometry/profile.js';
@@ -32,8 +33,8 @@ export interface Chair {
   readonly profile: Profile;
   readonly surface: RunningSurface;
   readonly surfaceShape: SurfaceShape;
-  /** Each side's own profile where they are unlike; null: alike. */
-  readonly sides: { readonly left: Profile; readonly right: Profile } | null;
+  /** What each side rolls on where they are unlike; null: alike. */
+  readonly sides: { readonly left: Side; readonly right: Side } | null;
   readonly seat: DesignInSI['seat'];
   readonly back: DesignInSI['back'];
   readonly arms: DesignInSI['arms'];

@@ -67,7 +67,7 @@ export function rolledOn({ parts }: DesignInSI, outlines: readonly PartOutline[]
     profile,
     surface: meanSurface(profile, left, right),
     surfaceShape: worse(surfaceShape(left.profile, left.surface), surfaceShape(right.profile, right.surface)),
-    sides: { left: left.profile, right: right.profile },
+    sides: { left, right },
   };
 }
 

@@ -8,7 +8,8 @@ import { chairKinds, type ChairKind, type LoadId, type MeasureKey } from '../nam
 export interface DefaultLimit {
   readonly measure: MeasureKey;
   readonly load: LoadId;
-  readonly range: (design: DesignInSI) => RangeInSI;
+  /** null: without what it is held against there is none. */
+  readonly range: (design: DesignInSI, seated: SeatedFigures) => RangeInSI | null;
   /**
    * The side that is judged for others than the first sitter, for whom the chair is made; the other side is a caution
    * for them. Left out: both sides for everybody.
@@ -16,6 +17,12 @@ export interface DefaultLimit {
   readonly hurtsOthers?: keyof RangeInSI;
   /** Why there is such a limit. */
   readonly why: string;
+}
+
+/** What a limit on another load of the same sitter is held against. */
+export interface SeatedFigures {
+  /** From the seated rest to the tail end of the rockers, radians; null: there is none. */
+  readonly rockerEndBack: number | null;
 }
 
 type Ends = readonly [min: number | null, max: number | null];
@@ -123,8 +130,8 @@ export const defaultLimits: readonly DefaultLimit[] = [
     byKind(millimetre, [75, null]),
     byKind(degree, [10, null]),
   ]),
-  gettingUp('getting-up', byKind(millimetre, [25, null], [50, null], [40, null], [25, null])),
-  gettingUp('getting-up-with-a-child', byKind(millimetre, [50, null])),
+  ...gettingUp('getting-up', byKind(millimetre, [25, null], [50, null], [40, null], [25, null])),
+  ...gettingUp('getting-up-with-a-child', byKind(millimetre, [50, null])),
 ];
 
 /** With a child the numbers are those of a nursing chair, whatever the kind. */
@@ -149,8 +156,16 @@ function leaningBackHard(
   ];
 }
 
-function gettingUp(load: LoadId, range: DefaultLimit['range']): DefaultLimit {
-  return { measure: 'rockerLeftForwardM', load, range, why: 'past its end the chair turns about a corner' };
+function gettingUp(load: LoadId, range: DefaultLimit['range']): DefaultLimit[] {
+  return [
+    { measure: 'rockerLeftForwardM', load, range, why: 'past its end the chair turns about a corner' },
+    {
+      measure: 'kickBackDeg',
+      load,
+      range: (_, { rockerEndBack }) => (rockerEndBack === null ? null : { min: null, max: rockerEndBack }),
+      why: 'the empty chair must not kick back past the end of its rockers, as the sitter’s rest counts it',
+    },
+  ];
 }
 
 /** What every default limit rests on. */

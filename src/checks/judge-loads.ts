@@ -2,7 +2,9 @@ import type { RangeInSI } from '../design/design.js';
 import { measures, type LoadId } from '../names.js';
 import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
 import type { Measured } from '../measures/catalogue.js';
-import { restsNowhere, type LoadRecord } from '../measures/record.js';
+import { goesOver, type LoadRecord } from '../measures/record.js';
+import { restsNowhere } from '../measures/no-rest.js';
+import type { SeatedFigures } from './default-limits.js';
 import type { Limit } from './limit.js';
 import { judge, marginIn, type JudgedLimit } from './verdict.js';
 
@@ -29,6 +31,15 @@ export function judgeLoads(
   return [...judged, ...open.map((limit) => judgedOn(limit, missing(whyNotRolled(limit.load))))];
 }
 
+/** Of each sitter; getting up is counted from the same rest, where the seated load is off. */
+export const seatedFigures =
+  (loads: readonly MeasuredLoad[]) =>
+  (sitter: string | null): SeatedFigures => {
+    const ids: readonly LoadId[] = ['seated', 'getting-up'];
+    const of = loads.find(({ record: { load } }) => ids.includes(load.id) && load.sitter === sitter);
+    return { rockerEndBack: of?.record.roll.atRest?.back.rockerEnd ?? null };
+  };
+
 const isFor = ({ load, sitter }: Limit, record: LoadRecord): boolean =>
   load === record.load.id && sitter === record.load.sitter;
 
@@ -51,11 +62,18 @@ function restLimit({ load, noRest }: LoadRecord): JudgedLimit[] {
   ];
 }
 
+/**
+ * A default limit on what the file does not give is left out, one that the design asks for is unknown; so is either where
+ * the number should be there and is not. A load that goes over fails all of them.
+ */
 function judgeOne(limit: Limit, { record, measured }: MeasuredLoad): JudgedLimit[] {
   const found = measured.get(limit.measure) ?? missing('this load has no such measure');
-  // A default limit on what the file does not give is left out; one that the design asks for is unknown.
-  if (isMissing(found) && found.missing !== restsNowhere) return limit.asked ? [judgedOn(limit, found)] : [];
-  return [judgedOn(limit, record.noRest ? missing(restsNowhere) : found)];
+  const beside = isMissing(found) && found.beside === true;
+  if (beside && !limit.asked) return [];
+  if (record.noRest && !beside) return [judgedOn(limit, missing(restsNowhere))];
+  const over = record.motion?.goesOver ?? null;
+  if (over === null || beside) return [judgedOn(limit, found)];
+  return [{ ...judgedOn(limit, missing(goesOver(over))), verdict: 'fail' }];
 }
 
 function judgedOn(

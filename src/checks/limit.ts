@@ -2,7 +2,7 @@
 import type { DesignInSI, RangeInSI } from '../design/design.js';
 import type { People } from '../loads/people.js';
 import { loadIds, loads, measureKeys, measures, type LoadId, type MeasureKey } from '../names.js';
-import { defaultBasis, defaultLimits, type DefaultLimit } from './default-limits.js';
+import { defaultBasis, defaultLimits, type DefaultLimit, type SeatedFigures } from './default-limits.js';
 
 export interface Limit {
   readonly measure: MeasureKey;
@@ -49,13 +49,19 @@ function statedBy({ limits }: DesignInSI, people: People): Stated {
  * The limits a design is judged by, by load, then sitter, then measure: the defaults of its kind, each replaced or
  * dropped by what the design states for that load, or failing that without a load.
  */
-export function limitsOf(design: DesignInSI, people: People): Limit[] {
+export function limitsOf(
+  design: DesignInSI,
+  people: People,
+  seatedOf: (sitter: string | null) => SeatedFigures,
+): Limit[] {
   const { persons } = people;
   const stated = statedBy(design, people);
   return loadIds.flatMap((load) => {
     const sitters = loads[load].sitter && persons.length > 0 ? persons.map(({ name }) => name) : [null];
     return sitters.flatMap((sitter, index) =>
-      measureKeys.flatMap((measure) => limitOn(load, measure, sitter, index === 0, design, stated)),
+      measureKeys.flatMap((measure) =>
+        limitOn(load, measure, sitter, index === 0, design, stated, seatedOf(sitter)),
+      ),
     );
   });
 }
@@ -67,6 +73,7 @@ function limitOn(
   first: boolean,
   design: DesignInSI,
   stated: Stated,
+  seated: SeatedFigures,
 ): Limit[] {
   const own = stated.get(pair(load, measure));
   if (own === null) return [];
@@ -74,16 +81,17 @@ function limitOn(
     return [{ load, measure, sitter, range: own, basis: 'the design’s own', asked: true, cautioned: null }];
   const usual = defaultLimits.find((limit) => limit.load === load && limit.measure === measure);
   if (usual === undefined) return [];
+  const range = usual.range(design, seated);
+  if (range === null) return [];
   const basis = `${defaultBasis}: ${usual.why}`;
-  return [{ load, measure, sitter, basis, asked: false, ...sidesFor(usual, design, first) }];
+  return [{ load, measure, sitter, basis, asked: false, ...sidesFor(usual, range, first) }];
 }
 
 function sidesFor(
-  { range, hurtsOthers }: DefaultLimit,
-  design: DesignInSI,
+  { hurtsOthers }: DefaultLimit,
+  both: RangeInSI,
   first: boolean,
 ): Pick<Limit, 'range' | 'cautioned'> {
-  const both = range(design);
   if (first || hurtsOthers === undefined) return { range: both, cautioned: null };
   const [min, max] = [
     { min: both.min, max: null },

@@ -93,7 +93,7 @@ export function radiusOn(carrier: HullCarrier, lean: number): number {
   }
 }
 
-interface Touch {
+export interface Touch {
   readonly contact: Point;
   readonly radius: number;
 }

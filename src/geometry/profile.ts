@@ -67,6 +67,12 @@ export function elementOf({ elements }: Profile, index: number): { element: Hull
   return { element: elements[index - turns * elements.length]!, turns };
 }
 
+/** Length of the flat after the element of an index counted on past whole turns, metres; 0: none. */
+export function flatAfterOf({ elements, flatAfter }: Profile, index: number): number {
+  const turns = Math.floor(index / elements.length);
+  return flatAfter[index - turns * elements.length]!;
+}
+
 export const elementAt = (profile: Profile, lean: number): HullElement =>
   elementOf(profile, indexAt(profile, lean)).element;
 

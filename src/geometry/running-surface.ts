@@ -55,6 +55,23 @@ export function runningSurface(
 /** Metres of running surface between its ends. */
 export const surfaceLength = ({ nose, tail }: RunningSurface): number => tail.length - nose.length;
 
+/** The tail end as a place of the body; of a mean surface, of the plane half-way between the rockers. */
+export function tailPlace({
+  profile,
+  surface: { tail },
+}: {
+  readonly profile: Profile;
+  readonly surface: RunningSurface;
+}): Point {
+  const index = indexAt(profile, tail.lean - level);
+  const touch = contactOn(elementOf(profile, index).element, tail.lean);
+  const onFlat = tail.length - lengthOn(profile, index, tail.lean);
+  const next = contactOn(elementOf(profile, index + 1).element, tail.lean);
+  const flat = distance(touch, next);
+  if (onFlat < nearer || flat < nearer) return touch;
+  return plus(touch, times(minus(next, touch), Math.min(1, onFlat / flat)));
+}
+
 const first = (ends: SurfaceEnd[]): SurfaceEnd => ends.reduce((a, b) => (b.length < a.length ? b : a));
 const last = (ends: SurfaceEnd[]): SurfaceEnd => ends.reduce((a, b) => (b.length > a.length ? b : a));
 

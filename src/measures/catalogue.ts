@@ -1,6 +1,8 @@
 /** Every measure by its name in the contract. A line here and its file make a measure (names.ts says what it is). */
 import { measuresOf, type MeasureKey } from '../names.js';
-import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
+import { isMissing, type OrMissing } from '../numeric/missing.js';
+import * as gettingUp from './getting-up.js';
+import * as leaningBack from './leaning-back.js';
 import * as pose from './pose.js';
 import type { LoadRecord, Measure } from './record.js';
 import * as rocking from './rocking.js';
@@ -39,18 +41,24 @@ export const catalogue = {
   footReach: seatFit.footReach,
   sweptBackM: room.sweptBack,
   wallClearanceM: room.wallClearance,
-} satisfies Partial<Record<MeasureKey, Measure>>;
+  peakBackDeg: leaningBack.peakBack,
+  leftToTipBackDeg: leaningBack.leftToTipBack,
+  rockerLeftBackM: leaningBack.rockerLeftBack,
+  tailLoadBorneKg: leaningBack.tailLoadBorne,
+  peakForwardDeg: gettingUp.peakForward,
+  rockerLeftForwardM: gettingUp.rockerLeftForward,
+  leftToTipForwardDeg: gettingUp.leftToTipForward,
+  kickBackDeg: gettingUp.kickBack,
+  edgeLoadBorneN: gettingUp.edgeLoadBorne,
+  restUnderEdgeLoadDeg: gettingUp.restUnderEdgeLoad,
+  minFloorForceRatio: rocking.minFloorForce,
+} satisfies Record<MeasureKey, Measure>;
 
 /** The measures of one load, in SI, in the order of the contract. */
 export type Measured = ReadonlyMap<MeasureKey, OrMissing<number>>;
 
 export function measureLoad(record: LoadRecord): Measured {
-  return new Map(measuresOf(record.load.id).map((key) => [key, finite(read(key, record), key)]));
-}
-
-function read(key: MeasureKey, record: LoadRecord): OrMissing<number> {
-  const measure: Measure | undefined = (catalogue as Partial<Record<MeasureKey, Measure>>)[key];
-  return measure ? measure(record) : missing('not calculated in this version');
+  return new Map(measuresOf(record.load.id).map((key) => [key, finite(catalogue[key](record), key)]));
 }
 
 /** A number that is none is a broken promise of the mechanics, never an answer. */

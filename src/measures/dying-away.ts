@@ -3,7 +3,8 @@ import { missing, isMissing, type OrMissing } from '../numeric/missing.js';
 import { decay } from '../rolling/decay.js';
 import { landscapeOf } from '../rolling/landscape.js';
 import type { RestRecord } from '../rolling/roll-at-rest.js';
-import { restsNowhere, type LoadRecord } from './record.js';
+import { type LoadRecord } from './record.js';
+import { restsNowhere } from './no-rest.js';
 
 /** A smaller rock is hardly one (common practice, no source), radians. */
 export const leastRock = Math.PI / 180;

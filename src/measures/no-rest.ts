@@ -7,6 +7,9 @@ import { landscapeOf, slopeOn, stretchAt } from '../rolling/landscape.js';
 import { leastRadius } from '../rolling/least-radius.js';
 import type { RollRecord } from '../rolling/roll-at-rest.js';
 
+/** Why nothing is said of a rest that there is none of. */
+export const restsNowhere = 'does not come to rest on its rockers';
+
 export type NoRest =
   /** The radius where it touches is not greater than the height of its centre of gravity. */
   | {

@@ -1,5 +1,7 @@
 /** How the chair stands at rest: its lean, seat and back, and where it touches the floor. */
 import { slopeOf } from '../chair/chair.js';
+import type { Side } from '../geometry/mean-surface.js';
+import { lengthAt } from '../geometry/profile.js';
 import { ofGiven, ofRest } from './record.js';
 
 /** Lean from the pose as drawn. */
@@ -17,5 +19,15 @@ export const backAngle = ofGiven(
 /** x of the contact in the chair's frame; on a flat the point plumb under G. */
 export const contactAtRest = ofRest(({ rest }) => rest.contact.x);
 
-/** Along the running surface from its tail end to the contact. */
-export const touchFromTail = ofRest(({ rest }, { chair }) => chair.surface.tail.length - rest.contactLength);
+/**
+ * Along the running surface from its tail end to the contact, as a tape reads it; where the sides are unlike, the mean of
+ * both rockers, each from its own end to its own contact (the mean of what both have run is what the mean profile has).
+ */
+export const touchFromTail = ofRest(({ rest: { contactLength } }, { chair: { profile, surface, sides } }) => {
+  const toEnds = (sides ? [sides.left, sides.right] : [{ profile, surface }]).map(fromDrawn);
+  const run = contactLength - lengthAt(profile, 0);
+  return toEnds.reduce((sum, length) => sum + length, 0) / toEnds.length - run;
+});
+
+/** From the contact as drawn to the tail end. */
+const fromDrawn = ({ profile, surface: { tail } }: Side): number => tail.length - lengthAt(profile, 0);

@@ -2,7 +2,7 @@
 import type { Chair } from '../chair/chair.js';
 import { distance, dot, minus } from '../geometry/point.js';
 import type { Person } from '../loads/people.js';
-import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
+import { isMissing, missingBeside, type OrMissing } from '../numeric/missing.js';
 import { floorPlace } from '../rolling/floor-place.js';
 import type { Rest } from '../rolling/rest.js';
 import { bodyLengths } from '../sitter/body-lengths.js';
@@ -34,7 +34,7 @@ const ofPerson = <Needed extends Line>(
   read: (sitting: Sitting<Needed>) => OrMissing<number>,
 ): Measure =>
   ofGiven(needed, (line, { rest }, { chair, load: { person, swing } }) =>
-    person ? read({ line, person, chair, rest, swing }) : missing('nobody sits in it'),
+    person ? read({ line, person, chair, rest, swing }) : missingBeside('nobody sits in it'),
   );
 
 /** Knee hollow in a shoe over the front edge as settled: positive when the edge is below it. */
@@ -46,7 +46,7 @@ export const kneeHollowGap = ofPerson(
 
 /** Buttock to knee hollow over the seat's depth along its line, from where it meets the back line to its front. */
 export const seatDepthGap = ofPerson('seat', ({ line: seat, person: { size }, chair: { back } }) => {
-  if (!back) return missing('the design has no back line');
+  if (!back) return missingBeside('the design has no back line');
   const meeting = meetingOf(seat, back);
   if (isMissing(meeting)) return meeting;
   return size.buttockToKneeHollow - dot(minus(seat.front, meeting), directionOf(seat.rear, seat.front));
@@ -54,7 +54,7 @@ export const seatDepthGap = ofPerson('seat', ({ line: seat, person: { size }, ch
 
 /** The arms line, plumb over the hip as drawn, square to the seat line over it, over the elbow above the seat. */
 export const armHeightGap = ofPerson('arms', ({ line: arms, person: { size, pose }, chair: { seat } }) => {
-  if (!seat) return missing('the design has no seat line');
+  if (!seat) return missingBeside('the design has no seat line');
   const along = minus(arms.front, arms.rear);
   const share = (pose.joints.hip.x - arms.rear.x) / along.x;
   const overHip = { x: pose.joints.hip.x, y: arms.rear.y + share * along.y };

@@ -5,7 +5,8 @@ import { missing, type OrMissing } from '../numeric/missing.js';
 import { restLean } from '../rolling/rest.js';
 import { directionOf } from '../sitter/support-lines.js';
 import { slopeOf } from '../chair/chair.js';
-import { restsNowhere, type LoadRecord } from './record.js';
+import { type LoadRecord } from './record.js';
+import { restsNowhere } from './no-rest.js';
 
 /** One inch along the seat (the contract's figure). */
 export const shift = 0.0254;

@@ -13,11 +13,13 @@ import { segmentSource } from '../sitter/segment-table.js';
 import type { Source } from '../sitter/source.js';
 import { woodNamed } from '../wood/woods.js';
 import { loadWords } from './measure-words.js';
+import { movingAssumptions } from './moving-assumptions.js';
 import type { Assumption } from './schema.js';
 
 export const assumptionsOf = (result: CheckResult): Assumption[] => [
   ...firstAssumptions(result),
   ...bodiesOf(result),
+  ...movingAssumptions(result),
 ];
 
 /** Those of the chair and the floor, which the first screen has room for. */
@@ -53,7 +55,8 @@ function floorOf({ design: { floor } }: CheckResult): Assumption[] {
 function swingsOf({ loads }: CheckResult): Assumption[] {
   const loadsOf = new Map<number, Set<string>>();
   for (const { record } of loads) {
-    const { id, swing } = record.load;
+    const { id, swing, script } = record.load;
+    if (script !== null) continue;
     loadsOf.set(swing, (loadsOf.get(swing) ?? new Set()).add(loadWords[id]));
   }
   return [...loadsOf].map(([swing, ids]) => ({
@@ -72,7 +75,11 @@ function bodiesOf(result: CheckResult): Assumption[] {
   if (persons.length === 0) return [];
   const sizes = persons.flatMap((person) => sizesOf(person, design.units));
   const pose = [
-    cited('segments of the body', 'masses, centres, radii of gyration', segmentSource),
+    cited(
+      'segments of the body',
+      'masses (brought to a sum of 1), centres, radii of gyration',
+      segmentSource,
+    ),
     cited('lengths of the body', 'fractions of stature', lengthSource),
     cited('hip over seat and ahead of back', 'fractions of stature', hipSource),
   ];

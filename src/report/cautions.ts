@@ -12,11 +12,10 @@ import {
   formatNumber,
 } from '../quantity/print.js';
 import { printedStatures } from '../sitter/percentiles.js';
-import type { Load } from '../loads/load.js';
 import type { MeasureKey } from '../names.js';
-import { isMissing } from '../numeric/missing.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { loadWords, measureWords } from './measure-words.js';
+import { loadWords } from './measure-words.js';
+import { movingCautions } from './moving-cautions.js';
 
 export const cautionsOf = (result: CheckResult): string[] => [
   ...drawnFloor(result),
@@ -25,10 +24,10 @@ export const cautionsOf = (result: CheckResult): string[] => [
   ...otherSides(result),
   ...stretched(result),
   ...flats(result),
-  ...notJudged(result),
   ...roundedTips(result),
   ...porchFloor(result),
   ...unequalRockers(result),
+  ...movingCautions(result),
   ...standingCautions,
 ];
 
@@ -98,25 +97,6 @@ const otherSideWords: Readonly<Partial<Record<MeasureKey, (length: string) => st
   armHeightGapM: (gap) => `the arms are low: ${gap} under the elbow`,
 };
 
-/** A measure that the chair itself has no value of: its default limit is left out, and that is said. */
-function notJudged({ loads, limits, design }: CheckResult): string[] {
-  const dropped = (key: MeasureKey): boolean =>
-    design.limits.some(({ measure, range }) => measure === key && range === null);
-  const judged = (key: MeasureKey, { id, sitter }: Load): boolean =>
-    limits.some(({ measure, load, sitter: of }) => measure === key && load === id && of === sitter);
-  return loads
-    .filter(({ record }) => record.load.id === 'seated' && record.noRest === null)
-    .flatMap(({ record: { load }, measured }) =>
-      (['periodS', 'frictionDemand'] as const).flatMap((key) => {
-        const value = measured.get(key);
-        if (!isMissing(value) || dropped(key) || judged(key, load)) return [];
-        return [
-          `With ${load.sitter ?? 'the sitter'} nothing was judged of ${measureWords[key]}: ${value.missing}.`,
-        ];
-      }),
-    );
-}
-
 /** Beyond the people whose proportions the tables have. */
 function stretched({ people }: CheckResult): string[] {
   const names = people.persons
@@ -184,7 +164,7 @@ function unequalRockers({ chair: { sides, spacing }, loads, people }: CheckResul
   if (sides === null || rest === undefined || of === undefined) return [];
   if (spacing === null)
     return ['The rockers are unlike: without `spacing` nothing is said of how the chair turns.'];
-  const rockers = { ...sides, spacing };
+  const rockers = { left: sides.left.profile, right: sides.right.profile, spacing };
   const turn = turnOfContacts(rockers, rest.lean, rest.lean + of.load.swing);
   const tilt = tiltAt(rockers, rest.lean);
   const down = tilt > 0 ? 'right' : 'left';

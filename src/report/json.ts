@@ -41,7 +41,7 @@ export function reportJson(result: CheckResult, sha256: string | null = null): R
 const place = ({ x, y }: Point): [number, number] => [rounded(x), rounded(y)];
 
 function loadObject({ record, measured }: MeasuredLoad): LoadObject {
-  const { load, roll } = record;
+  const { load, roll, motion } = record;
   const entries = [...measured];
   return {
     id: load.id,
@@ -49,7 +49,7 @@ function loadObject({ record, measured }: MeasuredLoad): LoadObject {
     massKg: rounded(load.body.mass),
     centreOfGravityM: place(load.body.centre),
     inertiaKgM2: rounded(load.body.inertia),
-    goesOver: roll.rollsOff,
+    goesOver: motion?.goesOver ?? roll.rollsOff,
     measures: Object.fromEntries(
       entries.map(([key, value]) => [key, isMissing(value) ? null : rounded(value * jsonFactor(key))]),
     ),

@@ -2,6 +2,7 @@
 import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { sayLimit } from './limit-words.js';
+import { whoOf } from './measure-words.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';
 
@@ -15,9 +16,16 @@ const marks = {
 
 const indent = ' '.repeat(10);
 
-export function limitLine(limit: JudgedLimit, units: Units, { paint, columns }: TextSettings): string {
-  const { style, text } = marks[limit.verdict];
-  const body = wrap(sayLimit(limit, units), columns, indent).slice(indent.length);
+export const limitLine = (limit: JudgedLimit, units: Units, settings: TextSettings): string =>
+  markedLine(limit.verdict, sayLimit(limit, units), settings);
+
+/** Of a load that goes over, whichever of its limits. */
+export const overLine = ({ load, sitter, verdict, reason }: JudgedLimit, settings: TextSettings): string =>
+  markedLine(verdict, `${whoOf(load, sitter)}: ${typeof reason === 'string' ? reason : ''}`, settings);
+
+function markedLine(verdict: JudgedLimit['verdict'], said: string, { paint, columns }: TextSettings): string {
+  const { style, text } = marks[verdict];
+  const body = wrap(said, columns, indent).slice(indent.length);
   return `  ${paint(style, text.padEnd(indent.length - 3))} ${body}`;
 }
 

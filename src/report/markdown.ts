@@ -60,7 +60,7 @@ function mainMeasures({ loads, design }: CheckResult): string | null {
   );
   if (shown.length === 0) return null;
   const cellsOf = ({ label, say }: Row): string[][] => {
-    const cells = shown.map((load) => say(load, design.units));
+    const cells = shown.map((load) => say(load, design.units, loads));
     if (cells.every((cell) => cell === null)) return [];
     return [[label.trim(), ...cells.map((cell) => cell ?? '')].map((cell) => inMarkdown(cell))];
   };

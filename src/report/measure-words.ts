@@ -29,7 +29,7 @@ export const measureWords: Readonly<Record<MeasureKey, string>> = {
   rockerEndBackDeg: 'to the tail end of the rockers',
   rockerEndForwardDeg: 'to the nose end of the rockers',
   tipSidewaysDeg: 'goes over sideways at, about',
-  frictionDemand: 'friction that the swing asks for',
+  frictionDemand: 'friction that it asks of the floor',
   restCount: 'places where it settles',
   flatLongestM: 'longest flat of the rockers',
   sharpestCornerDeg: 'sharpest corner of the rockers',

@@ -3,11 +3,12 @@ import type { CheckResult } from '../check-design.js';
 import type { MeasuredLoad } from '../checks/judge-loads.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { measuresOf, type LoadId } from '../names.js';
-import { formatKilograms, formatPounds } from '../quantity/print.js';
+import { uprightTests } from '../measures/upright-tests.js';
+import { formatKilograms, formatLength, formatNewtons, formatPounds } from '../quantity/print.js';
 import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
-import { feelingRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
-import { basisLine, limitLine } from './limit-lines.js';
+import { feelingRows, fitRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
+import { basisLine, limitLine, overLine } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { longestHead, tableLines } from './table.js';
 import type { TextSettings } from './text-settings.js';
@@ -22,7 +23,9 @@ export function printText(result: CheckResult, settings: TextSettings): string {
     firstTable('How it sits and rocks', feelingRows, result, settings),
     firstTable('What is left', leftRows, result, settings),
     dashes(result, settings),
-    ...(settings.all ? [...allMeasures(result, settings), allLimits(result, settings)] : []),
+    ...(settings.all
+      ? [...allMeasures(result, settings), uprightLines(result, settings), allLimits(result, settings)]
+      : []),
     ...(settings.parts ? [partWeights(result, settings)] : []),
     assumed(result, settings),
     cautions(result, settings),
@@ -38,24 +41,55 @@ const verdictLines = (result: CheckResult, { paint, columns }: TextSettings): st
   paint(verdictStyles[result.verdict], wrap(sayVerdict(result), columns)),
 ];
 
-/** A load without a rest is told once: what else is unknown of it for that reason is left to `--all`. */
+/** A load without a rest, or that goes over, is told once: what else follows from that is left to `--all`. */
 function notMet({ limits, loads, design }: CheckResult, settings: TextSettings): string[] {
-  const fallen = loads.filter(({ record }) => record.noRest !== null).map(({ record }) => record.load);
-  const follows = ({ load, sitter, verdict }: JudgedLimit): boolean =>
-    verdict === 'unknown' && fallen.some((each) => each.id === load && each.sitter === sitter);
   const open = limits.filter((limit) => limit.verdict !== 'pass');
+  if (open.length === 0) return [];
+  const noRest = followersOf(open, loads, ({ noRest }) => noRest !== null, 'unknown');
+  const over = followersOf(open, loads, ({ motion }) => Boolean(motion?.goesOver), 'fail');
+  // The first limit that a load fails by going over stands for them all.
+  const first = over.filter(
+    (limit, i) => over.findIndex(({ load, sitter }) => load === limit.load && sitter === limit.sitter) === i,
+  );
+  const hidden = new Set([...noRest, ...over.filter((limit) => !first.includes(limit)), ...toldTwice(open)]);
   const lines = open
-    .filter((limit) => !follows(limit))
-    .map((limit) => limitLine(limit, design.units, settings));
-  const more = open.filter(follows).length;
-  const rest =
-    more === 0
-      ? []
-      : [`  ${more} more ${more === 1 ? 'limit is' : 'limits are'} unknown for want of a rest: --all.`];
-  if (lines.length === 0) return [];
+    .filter((limit) => !hidden.has(limit))
+    .map((limit) =>
+      first.includes(limit) ? overLine(limit, settings) : limitLine(limit, design.units, settings),
+    );
   const failed = open.some(({ verdict }) => verdict === 'fail');
-  return [settings.paint('heading', failed ? 'Not met' : 'Unknown'), ...lines, ...rest];
+  return [
+    settings.paint('heading', failed ? 'Not met' : 'Unknown'),
+    ...lines,
+    ...moreLine(noRest.length, 'unknown for want of a rest'),
+    ...moreLine(over.length - first.length, 'not met with that'),
+  ];
 }
+
+/** The empty chair that does not stand is told once, not again for a child on its tails. */
+function toldTwice(open: readonly JudgedLimit[]): JudgedLimit[] {
+  const rests = open.filter(({ measure }) => measure === null);
+  const empty = rests.some(({ load }) => load === 'empty');
+  return empty ? rests.filter(({ load }) => load === 'child-on-the-tails') : [];
+}
+
+/** Limits with one verdict on the loads of which something is so. */
+function followersOf(
+  open: readonly JudgedLimit[],
+  loads: CheckResult['loads'],
+  isSo: (record: MeasuredLoad['record']) => boolean,
+  verdict: JudgedLimit['verdict'],
+): JudgedLimit[] {
+  const fallen = loads.filter(({ record }) => isSo(record)).map(({ record }) => record.load);
+  return open.filter(
+    (limit) =>
+      limit.verdict === verdict &&
+      fallen.some(({ id, sitter }) => id === limit.load && sitter === limit.sitter),
+  );
+}
+
+const moreLine = (count: number, why: string): string[] =>
+  count === 0 ? [] : [`  ${count} more ${count === 1 ? 'limit is' : 'limits are'} ${why}: --all.`];
 
 /** A column a sitter, the empty chair first, those with the child in arms last. */
 function firstTable(
@@ -74,14 +108,14 @@ function table(
   title: string,
   rows: readonly Row[],
   loads: readonly MeasuredLoad[],
-  { design }: CheckResult,
+  { design, loads: all }: CheckResult,
   { columns, paint }: TextSettings,
 ): string[] {
   const standing = loads.filter(({ record }) => record.noRest === null);
   const heads = standing.map(({ record }) => headOf(record.load));
   const cells = rows.map(({ label, say }) => ({
     label,
-    cells: standing.map((load) => say(load, design.units)),
+    cells: standing.map((load) => say(load, design.units, all)),
   }));
   return tableLines({ title, heads, rows: cells }, columns, (text) => paint('heading', text));
 }
@@ -89,7 +123,7 @@ function table(
 const firstLoads: readonly LoadId[] = ['empty', 'seated', 'with-a-child'];
 
 function headOf({ id, sitter }: MeasuredLoad['record']['load']): string {
-  if (sitter === null) return loadWords[id];
+  if (sitter === null) return loadWords.empty;
   return id === 'with-a-child' ? `${shortened(sitter, longestHead - 8)} + child` : sitter;
 }
 
@@ -98,7 +132,7 @@ function dashes(result: CheckResult, { columns }: TextSettings): string[] {
   const reasons = new Map<string, string[]>();
   for (const load of firstOf(result).filter(({ record }) => record.noRest === null))
     for (const row of [...feelingRows, ...leftRows]) {
-      const why = whyDash(row, load, result.design.units);
+      const why = whyDash(row, load, result.design.units, result.loads);
       if (why === null) continue;
       const reason = `${row.label.trim()}: ${why}`;
       reasons.set(reason, [...(reasons.get(reason) ?? []), headOf(load.record.load)]);
@@ -110,10 +144,34 @@ function dashes(result: CheckResult, { columns }: TextSettings): string[] {
 function allMeasures(result: CheckResult, settings: TextSettings): string[][] {
   const ids = [...new Set(result.loads.map(({ record }) => record.load.id))];
   return ids.map((id: LoadId) => {
-    const rows = [...rollingRows, ...measuresOf(id).map((key) => measureRow(measureWords[key], key))];
+    const own = measuresOf(id).map((key) => measureRow(measureWords[key], key));
+    const rows = [...rollingRows, ...own, ...(id === 'seated' ? fitRows : [])];
     const loads = result.loads.filter(({ record }) => record.load.id === id);
     return table(`Every measure, ${loadWords[id]}`, rows, loads, result, settings);
   });
+}
+
+/** Information, no limit: the loads of tests that are not meant for rocking chairs. */
+function uprightLines({ loads, chair, design }: CheckResult, { paint, columns }: TextSettings): string[] {
+  const rest = loads[0]?.record.emptyRest ?? null;
+  const tests = rest === null ? [] : uprightTests(chair, rest);
+  if (tests.length === 0) return [];
+  const lines = tests.map(({ of, down, level, source, rockerLeft }) => {
+    const way = of === 'back' ? 'back, at the back' : 'forward, at the front edge';
+    const then =
+      rockerLeft === null
+        ? 'it comes to no rest'
+        : rockerLeft === 0
+          ? 'it rolls past the end of its rockers'
+          : `it rolls until ${formatLength(rockerLeft, design.units)} of rocker are left`;
+    return `${formatNewtons(down)} down on the seat and ${formatNewtons(level)} ${way}: ${then} (${source}).`;
+  });
+  const about =
+    'For comparison only: tests of upright chairs hold the feet by stops and do not apply to rocking chairs. No conformity follows.';
+  return [
+    paint('heading', 'Under the loads of published tests of upright chairs, empty'),
+    ...[...lines, about].map((line) => wrap(line, columns, '  ', '    ')),
+  ];
 }
 
 function allLimits({ limits, design }: CheckResult, settings: TextSettings): string[] {
@@ -148,7 +206,8 @@ function assumed(result: CheckResult, { paint, columns, all, assumed: whole }: T
   }
   const first = firstAssumptions(result).map(({ what, value }) => `${what} ${value}`);
   const bodies = result.people.persons.length > 0 ? ['bodies as published tables have them'] : [];
-  const line = `${[...first, ...bodies].join('; ')}. Each with what it rests on: --assumed.`;
+  const habits = bodies.map(() => 'how people lean back hard and get up, which matters much');
+  const line = `${[...first, ...bodies, ...habits].join('; ')}. Each with what it rests on: --assumed.`;
   return [paint('heading', 'Assumed'), wrap(line, columns, '  '), second];
 }
 

@@ -3,6 +3,7 @@
  * where it changes back. A rest lies on a stretch (G plumb below the centre of the arc), at a joint of two
  * stretches or on a flat; a corner is never a rest (there H'' = -H < 0).
  */
+import { fullTurn, withinTurn } from '../geometry/lean.js';
 import { signChanges } from '../numeric/root.js';
 import {
   hangOn,
@@ -28,6 +29,14 @@ export interface Balance {
  * there but for rounding, and a nanometre of runner is beyond any shop.
  */
 export const atJoint = 1e-9;
+
+/** The nearest crest behind and ahead of a lean; none: infinitely far. */
+export function crestsBeside(landscape: Landscape, lean: number): [back: number, forward: number] {
+  const away = balancesOf(landscape)
+    .filter(({ kind }) => kind === 'crest')
+    .map((crest) => withinTurn(crest.lean, lean) - lean);
+  return [lean + Math.min(...away), lean - Math.min(...away.map((angle) => fullTurn - angle))];
+}
 
 /** How near to its ends; on a sliver of a stretch less, so that each balance lies at one end, inside or at the other. */
 const edgeOf = ({ from, to }: Stretch): number => Math.min(atJoint, (to - from) / 4);

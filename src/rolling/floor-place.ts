@@ -16,9 +16,9 @@ export function floorPlace(profile: Profile, q: Point, lean: number): Point {
 }
 
 /**
- * X of the rearmost point of the hull: the frame's origin, at S'(θ) from the contact, less the hull's reach towards
- * -X, which is its support with that direction down: S(θ + π/2).
+ * X of the rearmost point of a body, which rolls on a profile and reaches as far as a hull: the frame's origin, at S'(θ)
+ * from the contact, less the hull's reach towards -X, which is its support with that direction down: S(θ + π/2).
  */
-export function rearmost(profile: Profile, lean: number): number {
-  return supportSlopeAt(profile, lean) - lengthAt(profile, lean) - supportAt(profile, lean + Math.PI / 2);
+export function rearmost(profile: Profile, lean: number, hull: Profile = profile): number {
+  return supportSlopeAt(profile, lean) - lengthAt(profile, lean) - supportAt(hull, lean + Math.PI / 2);
 }

@@ -1,10 +1,9 @@
 /** From one turning point to the next against rolling resistance, stretch by stretch, through joints and over flats. */
 import type { MassProperties } from '../mass.js';
-import { withinTurn } from '../geometry/lean.js';
 import type { RunningSurface } from '../geometry/running-surface.js';
 import { missing, type OrMissing } from '../numeric/missing.js';
 import { follow, type FollowSettings, type OdePoint } from '../numeric/ode.js';
-import { balancesOf } from './balance.js';
+import { crestsBeside } from './balance.js';
 import { flatImpact } from './flat-impact.js';
 import { g } from './gravity.js';
 import { heightAt, heightOn, slopeOn, stretchAt, type Landscape } from './landscape.js';
@@ -65,14 +64,6 @@ export function courseOf(
 const leastScale = 1e-5;
 /** A first step that any motion allows; the next are as long as its error permits. */
 const firstShare = 1e-3;
-
-/** The nearest crest behind and ahead of a rest; none: infinitely far. */
-function crestsBeside(landscape: Landscape, rest: number): [number, number] {
-  const away = balancesOf(landscape)
-    .filter(({ kind }) => kind === 'crest')
-    .map(({ lean }) => withinTurn(lean, rest) - rest);
-  return [rest + Math.min(...away), rest - Math.min(...away.map((angle) => 2 * Math.PI - angle))];
-}
 
 export interface Turned {
   readonly time: number;

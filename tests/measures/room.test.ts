@@ -67,6 +67,7 @@ describe('the way to the wall', () => {
   it('is missing without a room, and where the swing has no value', () => {
     expect(measured(text.replace(/^room:.*\n/m, '')).get('wallClearanceM')).toEqual({
       missing: 'the design does not say how much room is behind the chair (`room.wall`)',
+      beside: true,
     });
     const far = measured(`${text}loads: { seated: { swing: 40 deg } }\n`);
     for (const key of ['sweptBackM', 'wallClearanceM', 'periodAtSwingS', 'frictionDemand'] as const)

@@ -70,6 +70,7 @@ describe('bodies', () => {
       'friction of bare boards',
       'rolling arm of bare boards',
       'a rock, each way',
+      'a child on the tails: steps on the ends of both',
     ]);
   });
 
@@ -89,7 +90,7 @@ describe('bodies', () => {
     const measured = person(
       'stature: 1.6 m, mass: 60 kg, measured: { kneeHollow: 400 mm, buttockToKneeHollow: 480 mm, elbowAboveSeat: 220 mm }',
     );
-    expect(whats(measured).filter((what) => what.startsWith('ada'))).toEqual([]);
+    expect(whats(measured).filter((what) => what.startsWith('ada: '))).toEqual([]);
   });
 
   it('rest on publications, shoes on common practice', () => {
@@ -113,6 +114,39 @@ describe('bodies', () => {
     expect(of(standard, 'shortest')?.value).toMatch(/^female, 5' 0", 47\.6/);
     expect(of(standard, 'tallest')?.value).toMatch(/^male, 6' 3", 113\.4/);
     expect(of(standard, 'middle')?.basis).toContain('porch');
+  });
+});
+
+describe('how people lean back and rise', () => {
+  const seated = `${oneArc}${sitters}`;
+  it.each([
+    [
+      'leaning back hard: thrown onto the back within',
+      '0.4 s',
+      'leaning-back-hard: { throwTime: 0.6 s }',
+      '0.6 s',
+    ],
+    ['getting up: has left the chair after', '1.2 s', 'getting-up: { leaveTime: 2 s }', '2 s'],
+    [
+      'a child on the tails: steps on the ends of both',
+      '15 kg',
+      'child-on-the-tails: { mass: 9 kg }',
+      '9 kg',
+    ],
+  ])('%s: the standard load’s, or the design’s own', (what, usual, own, value) => {
+    expect(of(seated, what)).toMatchObject({
+      value: expect.stringContaining(usual) as string,
+      basis: expect.stringMatching(/^assumption of this project/) as string,
+    });
+    expect(of(`${seated}loads: { ${own} }\n`, what)).toMatchObject({
+      value: expect.stringContaining(value) as string,
+      basis: 'the design’s own',
+    });
+  });
+
+  it('is not spoken of where the load is off', () => {
+    const off = `${seated}loads: { leaning-back-hard: off, getting-up: off, child-on-the-tails: off }\n`;
+    expect(whats(off).filter((what) => /leaning back|getting up|on the tails/.test(what))).toEqual([]);
   });
 });
 

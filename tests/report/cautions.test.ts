@@ -118,18 +118,6 @@ describe('a porch', () => {
   });
 });
 
-describe('a measure that the chair has no value of', () => {
-  const wild = `${text}loads: { seated: { swing: 40 deg } }\n`;
-  it('is said to be not judged, unless the design drops it or asks for it', () => {
-    const said = saying(/nothing was judged/, wild);
-    expect(said).toHaveLength(2);
-    expect(said[0]).toMatch(/^With short nothing was judged of friction that the swing asks for: \S/);
-    expect(saying(/nothing was judged/, `${wild}limits: { frictionDemand: off }\n`)).toEqual([]);
-    expect(saying(/nothing was judged/, `${wild}limits: { frictionDemand: .. 0.3 }\n`)).toEqual([]);
-    expect(saying(/nothing was judged/, text)).toEqual([]);
-  });
-});
-
 describe('implausible drawings', () => {
   it('are asked about, in the units of the design', () => {
     expect(saying(/lighter than most/, oneArc.replace('9.998 kg', '4 kg'))).toHaveLength(1);

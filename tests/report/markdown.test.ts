@@ -89,7 +89,8 @@ describe('a comment for a pull request', () => {
     expect(titled(markdown, 'limit').rows).toHaveLength(all.limits.length);
     const left = titled(markdown, 'what is left');
     expect(left.heads).toEqual(['what is left', 'empty', 'shortest', 'tallest']);
-    expect(left.rows).toContainEqual(['to the wall behind', '', '3 in', '-1 in']);
+    expect(left.rows).toContainEqual(['leaning back hard: rocker left', '', '', '0 in']);
+    expect(left.rows).toContainEqual(['at rest: to the point of no return, back', '64°', '22°', '17°']);
   });
 
   it('folds all but the verdict and what is not met', () => {

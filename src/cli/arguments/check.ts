@@ -16,6 +16,10 @@ export function declareCheck(program: Command, { world, commands, answer }: Call
     .option('--all', 'every measure and limit, with what each is based on')
     .option('--parts', 'the weight of each part')
     .option('--assumed', 'every assumption with what it rests on')
+    .option(
+      '--histories',
+      'instead of the report, what every moving load does moment by moment: JSON; with --out a table (CSV), unless FILE ends in .json',
+    )
     .option('--quiet', 'no answer, only the exit code and messages about mistakes')
     .option('--no-second-opinion', 'leave out the second calculation (this version makes none)')
     .addHelpText(
@@ -27,6 +31,7 @@ Examples:
   $ trueroll check design.yaml
   $ trueroll check design.yaml --format json --out report.json
   $ trueroll check designs/*.yaml --format junit --out report.xml
+  $ trueroll check design.yaml --histories --out histories.csv
   $ cat design.yaml | trueroll check -
 `,
     )

@@ -1,5 +1,6 @@
 /** `trueroll check FILE…` */
 import type { Issue } from '../../design/issue.js';
+import { historiesCsv, historiesJson } from '../../report/histories.js';
 import { printJson, reportJson } from '../../report/json.js';
 import { printJunit } from '../../report/junit.js';
 import { printMarkdown } from '../../report/markdown.js';
@@ -13,6 +14,7 @@ export interface CheckSettings extends AnswerSettings {
   readonly all?: boolean;
   readonly parts?: boolean;
   readonly assumed?: boolean;
+  readonly histories?: boolean;
   readonly secondOpinion: boolean;
 }
 
@@ -34,6 +36,11 @@ export async function check(
 }
 
 function print(world: World, checked: readonly DesignFile[], settings: CheckSettings): string {
+  if (settings.histories === true) {
+    const results = checked.map(({ result }) => result);
+    const table = settings.out !== undefined && !settings.out.toLowerCase().endsWith('.json');
+    return table ? historiesCsv(results) : historiesJson(results);
+  }
   switch (settings.format) {
     case 'json':
       return printJson(checked.map(({ result, sha256 }) => reportJson(result, sha256)));
