@@ -105,6 +105,8 @@ describe('a chair from the fixtures', () => {
     expect(limits.map(({ id, change, old, new: now }) => [id, change, old?.verdict, now?.verdict])).toEqual([
       ['leaning-back-hard/leftToTipBack/reader', 'flipped', 'fail', 'pass'],
       ['leaning-back-hard/rockerLeftBack/reader', 'flipped', 'fail', 'pass'],
+      // Held against the tail end of the rockers, which is farther off now.
+      ['getting-up/kickBack/reader', 'bounds', 'pass', 'pass'],
     ]);
     // fixtures/short-tails/why.md: 156 mm of rocker are left with the tails uncut, none as it goes over.
     const { rockerLeftBackM } = loads.find(({ id }) => id === 'leaning-back-hard')!.measures;
