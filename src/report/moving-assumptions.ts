@@ -3,7 +3,9 @@ import type { CheckResult } from '../check-design.js';
 import { tailsDefaults } from '../loads/child-on-the-tails.js';
 import { gettingUpDefaults, gettingUpFixed } from '../loads/getting-up.js';
 import { leaningDefaults } from '../loads/leaning-back-hard.js';
+import { lengthAt } from '../geometry/profile.js';
 import type { LoadRecord } from '../measures/record.js';
+import { isMissing } from '../numeric/missing.js';
 import { sensitivitiesOf, type Change, type Sensitivity } from '../measures/sensitivities.js';
 import type { LoadId } from '../names.js';
 import { formatDegrees, formatKilograms, formatLength, formatNumber } from '../quantity/print.js';
@@ -22,7 +24,10 @@ export function movingAssumptions(result: CheckResult): Assumption[] {
         result.design.units,
       ),
     ),
-    ...records.flatMap((record) => mattering(record, result.design.units)),
+    ...records.flatMap((record) => [
+      ...begunInARock(record, result.design.units),
+      ...mattering(record, result.design.units),
+    ]),
   ];
 }
 
@@ -92,6 +97,25 @@ function scriptOf(id: LoadId, { load: { script } }: LoadRecord, units: LengthUni
   }
 }
 
+/** The hard lean begun in the middle of an everyday rock, at its worst moment. */
+function begunInARock(record: LoadRecord, units: LengthUnit): Assumption[] {
+  const { load, motion, chair, worst } = record;
+  if (load.script?.kind !== 'leaning-back-hard' || motion === null) return [];
+  const found = worst();
+  return [
+    {
+      what: `${whoOf(load.id, load.sitter)}, begun at the worst moment of a rock of ${formatDegrees(load.swing)}`,
+      value: isMissing(found) ? found.missing : sayWorst(found.farthest),
+      basis: 'calculated again, begun at every phase of that rock',
+    },
+  ];
+  function sayWorst(farthest: number): string {
+    if (farthest === Infinity) return 'goes over backwards';
+    const rockerLeft = Math.max(0, chair.surface.tail.length - lengthAt(chair.profile, farthest));
+    return sayEffect({ farther: farthest - motion!.farthest.back, rockerLeft }, load.id, units);
+  }
+}
+
 /** A line for each thing changed: less of it, and more. */
 function mattering(record: LoadRecord, units: LengthUnit): Assumption[] {
   const { id, sitter } = record.load;
@@ -123,7 +147,11 @@ function sayChange({ of, by }: Change, units: LengthUnit): string {
   }
 }
 
-function sayEffect({ farther, rockerLeft }: Sensitivity, id: LoadId, units: LengthUnit): string {
+function sayEffect(
+  { farther, rockerLeft }: Pick<Sensitivity, 'farther' | 'rockerLeft'>,
+  id: LoadId,
+  units: LengthUnit,
+): string {
   if (farther === null || rockerLeft === null) return 'it goes over, or does not settle first';
   const way = id.startsWith('getting-up') ? 'forward' : 'back';
   const tenths = formatNumber(Math.abs(farther) * (180 / Math.PI), 1);

@@ -133,6 +133,15 @@ describe('assumptions', () => {
     });
   });
 
+  it('tell the worst moment of a rock in numbers', () => {
+    const worst = assumptionsOf(withLines()).filter(({ what }) => what.includes('worst moment'));
+    // The first screen's 4-3/4 in and 3-3/16 in.
+    expect(worst.map(({ value }) => value)).toEqual([
+      expect.stringMatching(/^\d\.?\d?° farther back, rocker left 4-3\/4 in$/u),
+      expect.stringMatching(/^\d\.?\d?° farther back, rocker left 3-3\/16 in$/u),
+    ]);
+  });
+
   it('are followed by how much they matter, a line for each sitter and thing', () => {
     const lines = assumptionsOf(withLines()).filter(({ basis }) => basis.startsWith('calculated again'));
     expect(lines.map(({ what }) => what.replace(/, with .*/u, ''))).toEqual([
