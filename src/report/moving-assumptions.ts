@@ -106,7 +106,7 @@ function begunInARock(record: LoadRecord, units: LengthUnit): Assumption[] {
     {
       what: `${whoOf(load.id, load.sitter)}, begun at the worst moment of a rock of ${formatDegrees(load.swing)}`,
       value: isMissing(found) ? found.missing : sayWorst(found.farthest),
-      basis: 'calculated again, begun at every phase of that rock',
+      basis: 'the same script begun at every phase of that rock',
     },
   ];
   function sayWorst(farthest: number): string {
