@@ -4,12 +4,13 @@ import { cpus } from 'node:os';
 import type { Benchmark, Finding } from './finding.js';
 import * as curves from './curves.js';
 import * as lookUp from './look-up.js';
+import * as movingLoads from './moving-loads.js';
 import * as period from './period.js';
 import { resultsPage } from './results-page.js';
 import * as startUp from './start-up.js';
 import * as steadyMeasures from './steady-measures.js';
 
-const benchmarks: readonly Benchmark[] = [startUp, steadyMeasures, lookUp, period, curves];
+const benchmarks: readonly Benchmark[] = [startUp, steadyMeasures, movingLoads, lookUp, period, curves];
 
 const answers: { question: string; findings: Finding[] }[] = [];
 for (const { question, run } of benchmarks) {

@@ -1,6 +1,6 @@
 /** What runs ask of the floor, against dense looks at the Lagrangian and against the free swing. */
 import { describe, expect, it } from 'vitest';
-import { profileOf } from '../../src/geometry/profile.js';
+import { lengthAt, profileOf } from '../../src/geometry/profile.js';
 import { runForces } from '../../src/rolling/run-forces.js';
 import type { Script } from '../../src/rolling/script.js';
 import type { Course } from '../../src/rolling/scripted-place.js';
@@ -16,7 +16,6 @@ import { standardGravity as g } from '../oracles/round-runner.js';
 import { off, swingFrom, there } from './roll.js';
 import { plumbAbove, roundRunner, runner } from './runners.js';
 import { courseOn, lagrangianOf, still, thrown, thrownBack } from './scripted.js';
-import { lengthAt } from '../../src/geometry/profile.js';
 
 const round = roundRunner({ x: 0, y: 1.1 }, 1.1, -0.6, 0.6);
 const body = { mass: 30, inertia: 3, centre: { x: -0.02, y: 0.5 } };
@@ -33,18 +32,21 @@ const leaning: Script = {
 
 const demand = ({ along, normal }: Sample): number => Math.abs(along) / normal;
 
-/** The largest of what a Lagrangian run shows: looked at 500 times, then about the best 400 times again. */
+/** The largest of what a Lagrangian run shows: looked at 200 times, then about the best 60 times, then 60 times again. */
 function largest(load: MovingLoad, from: number, to: number, read: (sample: Sample) => number): number {
-  const look = (a: number, b: number, count: number): Sample[] =>
-    followLagrangian(
+  let [a, b, most] = [from, to, -Infinity];
+  for (const count of [200, 60, 60]) {
+    const step = (b - a) / count;
+    const looks = followLagrangian(
       load,
       rest,
-      Array.from({ length: count + 1 }, (_, i) => a + ((b - a) * i) / count),
+      Array.from({ length: count + 1 }, (_, i) => Math.min(a + i * step, to)),
     );
-  const coarse = look(from, to, 500);
-  const best = coarse.reduce((a, b) => (read(b) > read(a) ? b : a)).time;
-  const step = (to - from) / 500;
-  return Math.max(...look(Math.max(from, best - step), Math.min(to, best + step), 400).map(read));
+    const best = looks.reduce((one, other) => (read(other) > read(one) ? other : one));
+    most = Math.max(most, read(best));
+    [a, b] = [Math.max(from, best.time - step), Math.min(to, best.time + step)];
+  }
+  return most;
 }
 
 describe('against the Lagrangian', () => {
@@ -70,11 +72,11 @@ describe('against the Lagrangian', () => {
     // Both sides of the break, whose acceleration jumps.
     const both = (read: (sample: Sample) => number): number =>
       Math.max(largest(load, 1e-12, 0.45 - 1e-9, read), largest(load, 0.45, 2, read));
-    // Looks 2e-5 s apart leave 1e-10 of a second derivative of some hundreds; the break 1e-9 s of slopes of tens.
+    // Looks 1e-5 s apart leave 1e-11 of a second derivative of some hundreds; the break 1e-9 s of slopes of tens.
     expect(Math.abs(found.frictionDemand - both(demand))).toBeLessThan(1e-7);
     expect(Math.abs(found.leastFloorForce + both(({ normal }) => -normal / (75 * g)))).toBeLessThan(1e-7);
     expect(found.frictionDemand).toBeGreaterThan(0.05);
-    expect(found.leastFloorForce).toBeLessThan(0.97);
+    expect(found.leastFloorForce).toBeLessThan(0.99);
   });
 });
 
@@ -131,20 +133,23 @@ describe('a rigid body', () => {
   it('over a flat asks for the grip of its impacts too', () => {
     const made = runner([{ radius: 1.1, turn: 0.4 }, { flat: 0.05 }, { radius: 0.9, turn: 0.4 }], -0.4);
     const rear = plumbAbove(made.tracks.slice(2), 0, 0.6);
-    const rolls = { mass: 60, inertia: 60 * 0.2 ** 2, centre: { x: rear.x + 0.02, y: rear.y } };
-    const swing = there(swingFrom(made.outline, rolls, 0, 0.06));
+    const rolls = { mass: 60, inertia: 60 * 0.2 ** 2, centre: { x: rear.x + 0.025, y: rear.y } };
+    const swing = there(swingFrom(made.outline, rolls, 0, 0.01));
     const course = courseOn(made, still(rolls), { until: swing.period });
-    const found = runForces(course, rollThrough(course, { lean: 0.06, rate: 0 }));
+    const found = runForces(course, rollThrough(course, { lean: 0.01, rate: 0 }));
     const wanted = swingForces(swing);
-    expect(wanted.frictionDemand).toBeCloseTo(Math.max(...swing.impacts.map(({ grip }) => grip)), 12);
+    expect(swing.impacts).toHaveLength(2);
+    expect(found.frictionDemand).toBeGreaterThanOrEqual(
+      Math.max(...swing.impacts.map(({ grip }) => grip)) - 1e-9,
+    );
     expect(off(found.frictionDemand, wanted.frictionDemand)).toBeLessThan(1e-9);
     expect(off(found.leastFloorForce, wanted.leastFloorForce)).toBeLessThan(1e-9);
   });
 
-  it('that leaves the floor has no demand, and stands on nothing', () => {
+  it('that leaves the floor stands on nothing', () => {
     const foot = { force: 400, until: 1, ankle: { x: 0, y: 0 }, hip, reach: Infinity };
     const course = courseOn(round, { ...still(body), foot });
-    const found = runForces(course, rollThrough(course, rest));
-    expect(found).toEqual({ frictionDemand: NaN, leastFloorForce: 0 });
+    const { frictionDemand, leastFloorForce } = runForces(course, rollThrough(course, rest));
+    expect([Number.isFinite(frictionDemand), leastFloorForce]).toEqual([false, 0]);
   });
 });

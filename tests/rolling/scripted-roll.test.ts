@@ -337,6 +337,19 @@ describe('the end', () => {
     expect(end.time).toBe(0.3);
   });
 
+  it('a turn before the end of the script, or of the shove, is none', () => {
+    const rising = { lean: 0.3, rate: 0.05 };
+    const script = throwing(0.3);
+    const turns = (run: Script) => rollThrough(courseOn(round, run, { endsFalling: true }), rising);
+    const early = turns(script);
+    const turned = early.legs.find(({ from }) => from.sense < 0)!.from;
+    expect(turned.time).toBeLessThan(0.2);
+    expect(early.end.time).toBe(0.3);
+    const ankle = { x: -lengthAt(courseOn(round, script).profile, 0.2), y: 0 };
+    const foot = { force: 1, until: 0.4, ankle, hip: { x: 0, y: 0.5 }, reach: Infinity };
+    expect(turns({ ...script, foot }).end.time).toBe(0.4);
+  });
+
   it('else with its time', () => {
     expect(rollThrough(courseOn(round, throwing(0.3), { until: 2 }), atRest).end.time).toBe(2);
   });
