@@ -34,6 +34,8 @@ export interface Motion {
 
 /** When a run ends at the latest, seconds (the contract's figure). */
 const longest = 4;
+/** How long the chair is watched alone where somebody takes longer than that to get up: as long as after 1.2 s. */
+const alone = 2.8;
 /** A fall farther than this from rest is one, crest or none. */
 const fallen = Math.PI / 2;
 
@@ -113,7 +115,7 @@ export function gettingUpCourse(
       { from: 0, back: settled + fallen, forward: settled - fallen },
       { from: up.settings.leaveTime, ...crestsOf(chair, up.chair.centre, emptyRest ?? settled) },
     ],
-    until: longest,
+    until: up.settings.leaveTime < longest ? longest : up.settings.leaveTime + alone,
     endsFalling: false,
   };
 }

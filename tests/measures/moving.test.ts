@@ -124,6 +124,13 @@ describe('how much an assumption matters', () => {
   });
 });
 
+describe('getting up as slowly as you like', () => {
+  it.each(['0.05 s', '3.9 s', '4 s', '30 s'])('leaves a kick to tell, in %s', (time) => {
+    const slow = text('porch-rocker', `loads: { getting-up: { leaveTime: ${time} } }`);
+    expect(valueOf(slow, 'getting-up', 'tallest', 'kickBackDeg')).toBeTypeOf('number');
+  });
+});
+
 describe('the wedge under the tails', () => {
   const { chair } = checked(oneArc);
 
