@@ -16,7 +16,8 @@ export function rootBetween(f: (x: number) => number, a: number, b: number): num
   let [best, other, fBest, fOther] = [b, a, f(b), f(a)];
   if (fBest === 0) return best;
   if (fOther === 0) return other;
-  if (!(fBest * fOther < 0)) throw new RangeError(`rootBetween: ${fOther} at ${a} and ${fBest} at ${b}`);
+  if (!(Math.sign(fBest) * Math.sign(fOther) < 0))
+    throw new RangeError(`rootBetween: ${fOther} at ${a} and ${fBest} at ${b}`);
   let [last, fLast] = [other, fOther];
   let step = best - last;
   let stepBefore = step;
