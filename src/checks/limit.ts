@@ -26,7 +26,7 @@ export const limitId = (load: LoadId, key: string, sitter: string | null): strin
 const seatedOnly: readonly MeasureKey[] = ['seatSlopeDeg', 'periodS'];
 
 /** Which loads a limit stated without a load is for. Without a child no load with one is meant. */
-function loadsMeant(measure: MeasureKey, { persons, child }: People): LoadId[] {
+export function loadsMeant(measure: MeasureKey, { persons, child }: People): LoadId[] {
   const of: readonly LoadId[] = measures[measure].loads;
   if (seatedOnly.includes(measure)) return ['seated'];
   const byDefault = defaultLimits.filter((limit) => limit.measure === measure).map(({ load }) => load);
