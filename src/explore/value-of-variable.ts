@@ -36,8 +36,9 @@ function otherKind(
   found: Variable['dimension'],
 ): [expected: string, found: string, hint?: string] {
   const expected = `${describeDimension(wanted)} for ${name}`;
-  const hint = isPure(wanted) ? [`the design states ${name} as a pure number: write it without a unit`] : [];
-  return [expected, `${describeDimension(found)}, ${shown(text)}`, ...hint];
+  const says = `${describeDimension(found)}, ${shown(text)}`;
+  if (!isPure(wanted)) return [expected, says];
+  return [expected, says, `the design states ${name} as a pure number: write it without a unit`];
 }
 
 const refused = (expected: string, found: string, hint?: string): ReadValue => ({
