@@ -45,8 +45,7 @@ function measureNamed(key: string, load: LoadId | undefined): Read<MeasureKey> {
   );
 }
 
-const has = (measure: MeasureKey, load: LoadId): boolean =>
-  (measures[measure].loads).includes(load);
+const has = (measure: MeasureKey, load: LoadId): boolean => measures[measure].loads.includes(load);
 
 function asked(load: LoadId, measure: MeasureKey, { persons, child }: People): AskedMeasure[] {
   if (!loads[load].sitter) return [{ load, measure, sitter: null }];

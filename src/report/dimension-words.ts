@@ -16,7 +16,7 @@ import type { LengthUnit } from '../quantity/units.js';
 const kinds = Object.keys(dimensionOf) as Kind[];
 
 /** null: an area, a speed and whatever else has no name in the contract. */
-export const kindOf = ({ dimension }: NamedValue): Kind | null =>
+export const kindOf = ({ dimension }: Pick<NamedValue, 'dimension'>): Kind | null =>
   kinds.find((kind) => sameDimension(dimension, dimensionOf[kind])) ?? null;
 
 const formats: Readonly<Partial<Record<Kind, (value: number) => string>>> = {

@@ -2,6 +2,7 @@
 import type { CheckResult } from '../check-design.js';
 import { lengthAt } from '../geometry/profile.js';
 import { historyOf } from '../rolling/history.js';
+import { inCsv } from './csv.js';
 import { rounded } from './rounded.js';
 import { tool } from './tool.js';
 
@@ -71,6 +72,3 @@ export function historiesCsv(results: readonly CheckResult[]): string {
     .map((row) => `${row.map(inCsv).join(',')}\r\n`)
     .join('');
 }
-
-/** RFC 4180: in quotes where it holds a comma, a quote or an end of line. */
-const inCsv = (cell: string): string => (/[",\r\n]/u.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);

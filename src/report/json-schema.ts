@@ -1,9 +1,13 @@
 import * as z from 'zod';
 import { comparisonSchema } from './compare-schema.js';
 import { reportSchema } from './schema.js';
+import { sweepSchema } from './sweep-schema.js';
 
 /** JSON Schema (2020-12) of the JSON report of one design. */
 export const reportJsonSchema = (): object => z.toJSONSchema(reportSchema, { io: 'output' });
 
 /** JSON Schema (2020-12) of the JSON of a comparison. */
 export const comparisonJsonSchema = (): object => z.toJSONSchema(comparisonSchema, { io: 'output' });
+
+/** JSON Schema (2020-12) of the JSON of a sweep. */
+export const sweepJsonSchema = (): object => z.toJSONSchema(sweepSchema, { io: 'output' });

@@ -1,12 +1,13 @@
-/** `trueroll schema design|report|comparison` */
+/** `trueroll schema design|report|comparison|…` */
 import { designJsonSchema } from '../../design/json-schema.js';
-import { comparisonJsonSchema, reportJsonSchema } from '../../report/json-schema.js';
+import { comparisonJsonSchema, reportJsonSchema, sweepJsonSchema } from '../../report/json-schema.js';
 import { exitCodes, type World } from '../world.js';
 
 const schemas: Readonly<Record<string, () => object>> = {
   design: designJsonSchema,
   report: reportJsonSchema,
   comparison: comparisonJsonSchema,
+  sweep: sweepJsonSchema,
 };
 
 export function schema({ stdout, stderr }: World, of: string): number {
