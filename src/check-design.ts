@@ -12,6 +12,7 @@ import type { Checked } from './design/issue.js';
 import { issueAt } from './design/issue-at.js';
 import { readDesign } from './design/read-design.js';
 import { resolveDesign } from './design/resolve.js';
+import { remediesFor, type Remedies, type RemedySettings } from './explore/remedies.js';
 import { loadsOf, whyNotRolled } from './loads/loads-of.js';
 import { seatPeople, type People } from './loads/people.js';
 import { measureLoad } from './measures/catalogue.js';
@@ -26,6 +27,8 @@ export interface CheckResult {
   readonly loads: readonly MeasuredLoad[];
   readonly limits: readonly JudgedLimit[];
   readonly verdict: Verdict;
+  /** What to change for each limit that is not met, where that was asked for (`withRemedies`). */
+  readonly remedies: Remedies;
 }
 
 /**
@@ -69,5 +72,18 @@ export function checkChair(design: DesignInSI, chair: Chair, people: People): Om
     whyNotRolled(design, people),
   );
   const verdict = worst(limits.map((limit) => limit.verdict));
-  return { design, chair, people, loads, limits, verdict };
+  return { design, chair, people, loads, limits, verdict, remedies: new Map() };
+}
+
+/**
+ * What to change, and by how much, so that the limits that are not met are.
+ * @param text of the design file, read without a mistake before
+ * @param stage what of the chair can still be changed
+ * @throws RangeError when the text is another
+ */
+export function withRemedies(result: CheckResult, text: string, settings: RemedySettings): CheckResult {
+  if (result.verdict !== 'fail') return result;
+  const read = readDesign(text, result.file);
+  if (!read.ok) throw new RangeError(`withRemedies: ${result.file} reads differently a second time`);
+  return { ...result, remedies: remediesFor(read.value, result.limits, settings) };
 }

@@ -2,7 +2,7 @@
 import type { World } from './world.js';
 
 export interface Progress {
-  readonly done: (count: number) => void;
+  readonly done: (count: number, total: number) => void;
   /** Takes the line away. */
   readonly end: () => void;
 }
@@ -12,13 +12,12 @@ const patience = 1000;
 const interval = 250;
 
 /** @param what is counted: 'designs' */
-export function progressOf({ stderr, env }: World, total: number, what: string, quiet: boolean): Progress {
-  if (!stderr.isTTY || quiet || env['CI'] !== undefined)
-    return { done: () => undefined, end: () => undefined };
+export function progressOf({ stderr, env }: World, what: string): Progress {
+  if (!stderr.isTTY || env['CI'] !== undefined) return { done: () => undefined, end: () => undefined };
   const start = Date.now();
   let [told, shown] = [start + patience - interval, false];
   return {
-    done: (count) => {
+    done: (count, total) => {
       const now = Date.now();
       if (now - told < interval) return;
       [told, shown] = [now, true];

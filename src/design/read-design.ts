@@ -30,7 +30,9 @@ export function readDesign(text: string, file: string): Checked<Design> {
   const { data, again } = plainData(places.root);
   if (!isBlock(data)) return refused([noDesign(places, data)]);
   const named = readDimensions(data['dimensions']);
-  const parsed = designSchema(compilerOf(named, unitsOf(data))).safeParse(data, { jitless: true });
+  const parsed = designSchema(compilerOf(named, unitsOf(data)), named.scope.known).safeParse(data, {
+    jitless: true,
+  });
   const findings = [...named.findings, ...(parsed.success ? [] : schemaFindings(parsed.error.issues, data))];
   const issues = [...again.map((pair) => givenAgain(places, pair)), ...issuesOf(findings, places)];
   if (!parsed.success || issues.length > 0) return refused(issues.sort(inFileOrder));

@@ -14,7 +14,8 @@ import { block, custom, hintFor, listOf, rule, text, words, type Keys } from './
 export type WrittenDesign = z.output<ReturnType<typeof designSchema>>;
 export type WrittenPart = WrittenDesign['parts'][number];
 
-export function designSchema(compile: Compile) {
+/** @param names of the design’s dimensions */
+export function designSchema(compile: Compile, names: readonly string[] = []) {
   const schemas = valueSchemas(compile);
   const { value, size, point } = schemas;
   const design = block('a design: `trueroll: 1`, then its keys', {
@@ -29,6 +30,10 @@ export function designSchema(compile: Compile) {
         error: 'named values such as { tail: 20 in }',
       })
       .optional(),
+    keep: z
+      .array(keptName(names), { error: 'a list of names such as [radius, spacing]' })
+      .optional()
+      .meta({ description: 'what is not to be changed when `check` looks for what to change' }),
     floor: floorSchema(schemas).optional(),
     room: block('the room: wall', { wall: value('length', 'not negative') }).optional(),
     spacing: size.optional(),
@@ -54,6 +59,12 @@ function somewhereToSit({ has, at, strange, say }: Keys): void {
   const hint = 'without `sitters` the chair is judged empty';
   say({ expected: `${missing.join(' and ')}, by which sitters are placed`, found: 'none', hint }, 'sitters');
 }
+
+const keptName = (names: readonly string[]) =>
+  text('the name of a dimension').superRefine((name, context) => {
+    if (names.includes(name)) return;
+    context.addIssue(custom({ expected: 'the name of a dimension of this design', ...hintFor(name, names) }));
+  });
 
 function floorSchema({ value }: ValueSchemas) {
   const byName = text('a floor').transform((floor, context): FloorName => {

@@ -1,8 +1,9 @@
 /** What of a chair may still be changed, and how far, when it is on paper, cut, or glued up. */
+import type { Design } from '../design/read-design.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { dimensionOf, sameDimension, isPure } from '../quantity/dimension.js';
 import { makersStep } from './makers-step.js';
-import type { Variable } from './variables.js';
+import { variablesOf, type Variable } from './variables.js';
 
 export const stages = ['drawing', 'cut', 'glued'] as const;
 export type Stage = (typeof stages)[number];
@@ -22,6 +23,15 @@ export interface Changeable {
 const shares = { less: 0.5, more: 1 };
 /** Of a length or an angle that is stated as nothing, SI. */
 const fromNothing = { length: 0.1, angle: (15 * Math.PI) / 180 };
+
+/** All that a maker may change at a stage, but for what the design keeps. */
+export function changeableIn(design: Design, stage: Stage): Changeable[] {
+  const kept = new Set(design.written.keep ?? []);
+  const units = design.written.units ?? 'in';
+  return variablesOf(design)
+    .filter(({ name, of }) => of === null && stage === 'drawing' && !kept.has(name))
+    .flatMap((variable) => changeableOf(variable, units) ?? []);
+}
 
 /** How far a named dimension may be changed while it is only drawn, whole steps; null: it is none to change. */
 export function changeableOf(variable: Variable, units: LengthUnit): Changeable | null {

@@ -6,7 +6,7 @@ import type { JudgedLimit } from '../checks/verdict.js';
 import type { Design } from '../design/read-design.js';
 import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
 import { printedStep } from '../quantity/printed-step.js';
-import { valueAfter, type Changeable, type Stage } from './changeable.js';
+import { changeableIn, valueAfter, type Changeable, type Stage } from './changeable.js';
 import { designFunction } from './design-function.js';
 import { judgeFor, type Judgement } from './judge.js';
 import { leastChange } from './least-change.js';
@@ -48,9 +48,7 @@ const most = 3;
 
 export interface RemedySettings {
   readonly stage: Stage;
-  /** What may be changed, and how far. */
-  readonly changeable: readonly Changeable[];
-  /** Told how many of how many searches are done. */
+  /** Told how many of how many dimensions were tried. */
   readonly progress?: (done: number, of: number) => void;
 }
 
@@ -61,10 +59,11 @@ export function remediesFor(
   settings: RemedySettings,
 ): Remedies {
   const failing = limits.filter(({ verdict }) => verdict === 'fail');
-  const search = searchOf(design, limits, settings);
+  const changeable = changeableIn(design, settings.stage);
+  const search = searchOf(design, limits, changeable, settings.stage);
   const found = new Map<string, Remedy[]>(failing.map(({ id }) => [id, []]));
-  settings.changeable.forEach((_, i) => {
-    settings.progress?.(i, settings.changeable.length);
+  changeable.forEach((_, i) => {
+    settings.progress?.(i, changeable.length);
     // What mends one of them, and what mends them all.
     for (const goals of [...failing.map((limit) => [limit]), ...(failing.length > 1 ? [failing] : [])]) {
       const steps = search.alone(i, goals);
@@ -125,7 +124,8 @@ const turns = 3;
 function searchOf(
   design: Design,
   limits: readonly JudgedLimit[],
-  { changeable, stage }: RemedySettings,
+  changeable: readonly Changeable[],
+  stage: Stage,
 ): Search {
   const judged = judgedAt(design, changeable);
   const before = new Map(limits.map((limit) => [limit.id, limit]));

@@ -7,6 +7,7 @@ import { jsonFactor } from '../names.js';
 import { isMissing } from '../numeric/missing.js';
 import { assumptionsOf } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
+import { remedyObject } from './remedy-words.js';
 import { rounded } from './rounded.js';
 import { sayReason } from './say-reason.js';
 import type { LimitObject, LoadObject, ReportObject } from './schema.js';
@@ -60,7 +61,7 @@ function loadObject({ record, measured }: MeasuredLoad): LoadObject {
   };
 }
 
-function limitObject(limit: JudgedLimit, { design }: CheckResult): LimitObject {
+function limitObject(limit: JudgedLimit, { design, remedies }: CheckResult): LimitObject {
   const { id, load, sitter, range, value, margin, verdict, reason, basis } = limit;
   const measure = limit.measure ?? 'restAngleDeg';
   const inUnit = (number: number | null): number | null =>
@@ -77,7 +78,7 @@ function limitObject(limit: JudgedLimit, { design }: CheckResult): LimitObject {
     verdict,
     reason: reason === null ? null : sayReason(reason, design.units),
     basis,
-    remedies: [],
+    remedies: (remedies.get(id) ?? []).map((remedy) => remedyObject(remedy, limit, design.units)),
   };
 }
 

@@ -6,6 +6,7 @@
 import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit, Verdict } from '../checks/verdict.js';
 import { limitWords, sayLimit } from './limit-words.js';
+import { sayRemedy } from './remedy-words.js';
 import type { ReportedDesign } from './reported-design.js';
 import { tool } from './tool.js';
 import { printXml, type XmlElement } from './xml.js';
@@ -60,7 +61,7 @@ const testcase = (limit: JudgedLimit, result: CheckResult): XmlElement => ({
   content: outcome(limit, result),
 });
 
-function outcome(limit: JudgedLimit, { design }: CheckResult): XmlElement[] {
+function outcome(limit: JudgedLimit, { design, remedies }: CheckResult): XmlElement[] {
   if (limit.verdict === 'pass') return [];
   const { who, what, wanted, value, off, why } = limitWords(limit, design.units);
   const lines = [
@@ -70,6 +71,7 @@ function outcome(limit: JudgedLimit, { design }: CheckResult): XmlElement[] {
     ...(off === null ? [] : [`by how much: ${off}`]),
     ...(why === null ? [] : [`why: ${why}`]),
     `basis: ${limit.basis}`,
+    ...(remedies.get(limit.id) ?? []).map((remedy) => `change: ${sayRemedy(remedy, limit, design.units)}`),
   ];
   const [name, type] = limit.verdict === 'fail' ? ['failure', 'not met'] : ['error', 'unknown'];
   return [{ name, attributes: { type, message: sayLimit(limit, design.units) }, content: lines.join('\n') }];

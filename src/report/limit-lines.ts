@@ -3,6 +3,8 @@ import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { sayLimit } from './limit-words.js';
 import { whoOf } from './measure-words.js';
+import type { Remedy } from '../explore/remedies.js';
+import { sayRemedy } from './remedy-words.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';
 
@@ -27,6 +29,19 @@ function markedLine(verdict: JudgedLimit['verdict'], said: string, { paint, colu
   const { style, text } = marks[verdict];
   const body = wrap(said, columns, indent).slice(indent.length);
   return `  ${paint(style, text.padEnd(indent.length - 3))} ${body}`;
+}
+
+/** What to change, the first as the thing to do, the others as what would do as well; none where nothing is known. */
+export function remedyLines(
+  limit: JudgedLimit,
+  remedies: readonly Remedy[],
+  units: Units,
+  { columns }: TextSettings,
+): string[] {
+  return remedies.map((remedy, i) => {
+    const lead = i === 0 ? 'change ' : 'or     ';
+    return wrap(`${lead}${sayRemedy(remedy, limit, units)}`, columns, indent, `${indent}       `);
+  });
 }
 
 export const basisLine = ({ basis }: JudgedLimit, { columns }: TextSettings): string =>

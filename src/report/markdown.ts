@@ -7,19 +7,18 @@ import { feelingRows, leftRows, type Row } from './first-rows.js';
 import { bullets, folded, inMarkdown, markdownTable, nameInMarkdown } from './github-flavoured.js';
 import { limitWords } from './limit-words.js';
 import { loadWords } from './measure-words.js';
-import { sayRemedy, type RemediesOf } from './remedy-words.js';
+import { sayRemedy } from './remedy-words.js';
 import { sayVerdict, verdictWords } from './verdict-words.js';
 
-/** @param remedies what to change, by id of the limit */
-export const printMarkdown = (results: readonly CheckResult[], remedies: RemediesOf = new Map()): string =>
-  `${results.map((result) => comment(result, remedies)).join('\n\n---\n\n')}\n`;
+export const printMarkdown = (results: readonly CheckResult[]): string =>
+  `${results.map(comment).join('\n\n---\n\n')}\n`;
 
-function comment(result: CheckResult, remedies: RemediesOf): string {
+function comment(result: CheckResult): string {
   const { design, file } = result;
   const parts = [
     `### ${inMarkdown(sayVerdict(result))}`,
     `**${nameInMarkdown(design.name)}**, ${nameInMarkdown(file)}`,
-    notMet(result, remedies),
+    notMet(result),
     folded('All limits', limitTable(result)),
     mainMeasures(result),
     folded('What was assumed', assumed(result)),
@@ -28,14 +27,16 @@ function comment(result: CheckResult, remedies: RemediesOf): string {
   return parts.filter((part) => part !== null).join('\n\n');
 }
 
-function notMet({ limits, design }: CheckResult, remedies: RemediesOf): string | null {
+function notMet({ limits, design, remedies }: CheckResult): string | null {
   const missed = limits.filter(({ verdict }) => verdict !== 'pass');
   if (missed.length === 0) return null;
   const change = missed.some(({ id }) => (remedies.get(id) ?? []).length > 0);
   const rows = missed.map((limit) => {
     const { who, what, value, wanted, off, why } = limitWords(limit, design.units);
     const cells = [`${who}: ${what}`, value ?? verdictWords[limit.verdict], wanted, off ?? why ?? ''];
-    const remedy = (remedies.get(limit.id) ?? []).map(sayRemedy).join('; or ');
+    const remedy = (remedies.get(limit.id) ?? [])
+      .map((each) => sayRemedy(each, limit, design.units))
+      .join('; or ');
     return [...cells, ...(change ? [remedy] : [])].map((cell) => inMarkdown(cell));
   });
   const heads = ['not met', 'is', 'wanted', 'by how much, or why', ...(change ? ['what to change'] : [])];

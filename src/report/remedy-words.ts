@@ -1,19 +1,59 @@
-/** What to change so that a limit is met, in words. */
+/** What to change so that a limit is met: as data in the units of the design, and in a maker's words. */
+import type { JudgedLimit } from '../checks/verdict.js';
+import type { Remedy, RemedyChange } from '../explore/remedies.js';
+import { jsonFactor, type MeasureKey } from '../names.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { sayValue } from './measure-words.js';
+import { rounded } from './rounded.js';
 import type { LimitObject } from './schema.js';
+import { sayInUnit, unitOf } from './variable-words.js';
 
-export type Remedy = LimitObject['remedies'][number];
+type RemedyObject = LimitObject['remedies'][number];
 
-/** By id of the limit. */
-export type RemediesOf = ReadonlyMap<string, readonly Remedy[]>;
+export function remedyObject(
+  { stage, changes, value, breaks, moves }: Remedy,
+  { measure }: JudgedLimit,
+  units: LengthUnit,
+): RemedyObject {
+  const key: MeasureKey = measure ?? 'restAngleDeg';
+  return {
+    stage,
+    changes: changes.map((change) => changeObject(change, units)),
+    value: value === null ? null : rounded(value * jsonFactor(key)),
+    breaks: [...breaks],
+    moves: Object.fromEntries(
+      moves.map(({ load, measure: moved, sitter, by }) => [
+        [load, moved, ...(sitter === null ? [] : [sitter])].join('/'),
+        rounded(by * jsonFactor(moved)),
+      ]),
+    ),
+  };
+}
 
-/** Digits that a maker could set: a tenth of a millimetre in a length of some metres. */
-const digits = 5;
+function changeObject(
+  { change, from, to }: RemedyChange,
+  units: LengthUnit,
+): RemedyObject['changes'][number] {
+  const { unit, factor } = unitOf(change.variable, units);
+  return { dimension: change.variable.name, from: rounded(from / factor), to: rounded(to / factor), unit };
+}
 
 /** 'radius 39 in → 41 in and tail 20 in → 22 in'. */
-export const sayRemedy = ({ changes }: Remedy): string =>
+export const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): string =>
   changes
-    .map(({ dimension, from, to, unit }) => {
-      const say = (value: number): string => `${Number(value.toPrecision(digits))} ${unit}`.trim();
-      return `${dimension} ${say(from)} → ${say(to)}`;
+    .map((change) => {
+      const { dimension, from, to, unit } = changeObject(change, units);
+      return `${dimension} ${sayInUnit(from, unit)} → ${sayInUnit(to, unit)}`;
     })
     .join(' and ');
+
+/** The same with what comes of it: 'tail 12 in → 18-5/16 in (then 2 in; all limits met)'. */
+export function sayRemedy(remedy: Remedy, { measure }: JudgedLimit, units: LengthUnit): string {
+  const { value, breaks, mendsAll } = remedy;
+  const then = [
+    ...(value === null || measure === null ? [] : [`then ${sayValue(measure, value, units)}`]),
+    ...(mendsAll ? ['all limits met'] : []),
+    ...(breaks.length > 0 ? [`but no longer met: ${breaks.join(', ')}`] : []),
+  ];
+  return `${sayChanges(remedy, units)}${then.length === 0 ? '' : ` (${then.join('; ')})`}`;
+}

@@ -47,13 +47,22 @@ const load = z.strictObject({
 });
 
 const remedy = z.strictObject({
-  stage: z.enum(['drawing', 'cut', 'glued']),
-  changes: z.array(
-    z.strictObject({ dimension: z.string(), from: z.number(), to: z.number(), unit: z.string() }),
-  ),
-  value: z.number(),
-  breaks: z.array(z.string()),
-  moves: z.record(z.string(), z.number()),
+  stage: z.enum(['drawing', 'cut', 'glued']).describe('when it can still be done'),
+  changes: z
+    .array(
+      z.strictObject({
+        dimension: z.string().describe('a named dimension of the design'),
+        from: z.number(),
+        to: z.number(),
+        unit: z.string().describe('empty: a pure number'),
+      }),
+    )
+    .describe('all of them together'),
+  value: numberOrNull.describe('of the measure then, in its unit; null: the limit has none'),
+  breaks: z.array(z.string()).describe('ids of limits that are met now and would not be'),
+  moves: z
+    .record(z.string(), z.number())
+    .describe('by how much other measures change, <load>/<measure>/<sitter>, in the unit of the measure'),
 });
 
 const limit = z.strictObject({

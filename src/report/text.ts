@@ -8,7 +8,7 @@ import { formatKilograms, formatLength, formatNewtons, formatPounds } from '../q
 import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { feelingRows, fitRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
-import { basisLine, limitLine, overLine } from './limit-lines.js';
+import { basisLine, limitLine, overLine, remedyLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { longestHead, tableLines } from './table.js';
 import type { TextSettings } from './text-settings.js';
@@ -42,7 +42,7 @@ const verdictLines = (result: CheckResult, { paint, columns }: TextSettings): st
 ];
 
 /** A load without a rest, or that goes over, is told once: what else follows from that is left to `--all`. */
-function notMet({ limits, loads, design }: CheckResult, settings: TextSettings): string[] {
+function notMet({ limits, loads, design, remedies }: CheckResult, settings: TextSettings): string[] {
   const open = limits.filter((limit) => limit.verdict !== 'pass');
   if (open.length === 0) return [];
   const noRest = followersOf(open, loads, ({ noRest }) => noRest !== null, 'unknown');
@@ -54,9 +54,14 @@ function notMet({ limits, loads, design }: CheckResult, settings: TextSettings):
   const hidden = new Set([...noRest, ...over.filter((limit) => !first.includes(limit)), ...toldTwice(open)]);
   const lines = open
     .filter((limit) => !hidden.has(limit))
-    .map((limit) =>
-      first.includes(limit) ? overLine(limit, settings) : limitLine(limit, design.units, settings),
-    );
+    .flatMap((limit) => {
+      const own = remedies.get(limit.id) ?? [];
+      if (!first.includes(limit))
+        return [limitLine(limit, design.units, settings), ...remedyLines(limit, own, design.units, settings)];
+      // It stands for all that the load fails by going over, and so does what mends all.
+      const whole = own.filter(({ mendsAll }) => mendsAll);
+      return [overLine(limit, settings), ...remedyLines(limit, whole, design.units, settings)];
+    });
   const failed = open.some(({ verdict }) => verdict === 'fail');
   return [
     settings.paint('heading', failed ? 'Not met' : 'Unknown'),

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inMarkdown, nameInMarkdown } from '../../src/report/github-flavoured.js';
 import { printMarkdown } from '../../src/report/markdown.js';
-import type { Remedy } from '../../src/report/remedy-words.js';
+import type { Remedy, RemedyChange } from '../../src/explore/remedies.js';
+import { dimensionOf } from '../../src/quantity/dimension.js';
 import { printText } from '../../src/report/text.js';
 import { tablesIn, withoutReferences } from '../oracles/markdown-table.js';
 import { checked, designText, everyVerdict, hostileNames, limit, withLimits } from './made-up.js';
@@ -14,6 +15,8 @@ const met = withLimits(checked(designText(['shortest', 'tallest'])), [
 const unknown = withLimits(met, [limit('empty', null, 'seatSlopeDeg', [0, 9], 'no seat')]);
 const titled = (markdown: string, head: string) =>
   tablesIn(markdown).find(({ heads }) => heads[0] === head) ?? { heads: [], rows: [] };
+
+const inch = 0.0254;
 
 describe('a comment for a pull request', () => {
   it('of two designs', async () => {
@@ -63,21 +66,32 @@ describe('a comment for a pull request', () => {
   });
 
   it('shows what to change where something is known to help', () => {
-    const change = (dimension: string, from: number, to: number) => ({ dimension, from, to, unit: 'in' });
-    const remedy = { stage: 'drawing', value: 2.6, breaks: [], moves: {} } satisfies Omit<Remedy, 'changes'>;
+    const change = (name: string, from: number, to: number): RemedyChange => {
+      const variable = { name, dimension: dimensionOf.length, stated: from * inch, of: null };
+      return {
+        change: { variable, step: inch / 16, from: from * 16, least: -100, greatest: 100 },
+        from: from * inch,
+        to: to * inch,
+      };
+    };
+    const remedy = { stage: 'drawing', value: 2.6, breaks: [], moves: [], mendsAll: false } as const;
     const remedies = new Map<string, Remedy[]>([
       [
         'seated/period/tallest',
         [
-          { ...remedy, changes: [change('radius', 42, 40.5)] },
-          { ...remedy, changes: [change('radius', 42, 41), change('tail', 21, 20)] },
+          { ...remedy, changes: [change('radius', 42, 40.5)], mendsAll: true },
+          {
+            ...remedy,
+            changes: [change('radius', 42, 41), change('tail', 21, 20)],
+            breaks: ['seated/seatSlope/shortest'],
+          },
         ],
       ],
     ]);
-    const { heads, rows } = titled(printMarkdown([all], remedies), 'not met');
+    const { heads, rows } = titled(printMarkdown([{ ...all, remedies }]), 'not met');
     expect(heads.at(-1)).toBe('what to change');
     expect(rows.map((row) => row.at(-1))).toEqual([
-      'radius 42 in → 40.5 in; or radius 42 in → 41 in and tail 21 in → 20 in',
+      'radius 42 in → 40-1/2 in (then 2.6 s; all limits met); or radius 42 in → 41 in and tail 21 in → 20 in (then 2.6 s; but no longer met: seated/seatSlope/shortest)',
       '',
       '',
       '',

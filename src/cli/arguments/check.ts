@@ -20,6 +20,14 @@ export function declareCheck(program: Command, { world, commands, answer }: Call
       '--histories',
       'instead of the report, what every moving load does moment by moment: JSON; with --out a table (CSV), unless FILE ends in .json',
     )
+    .addOption(
+      new Option(
+        '--stage <stage>',
+        'what can still be changed when a limit is not met: the drawing, parts that are cut, a chair that is glued up',
+      )
+        .choices(['drawing', 'cut', 'glued'])
+        .default('drawing'),
+    )
     .option('--quiet', 'no answer, only the exit code and messages about mistakes')
     .option('--no-second-opinion', 'leave out the second calculation (this version makes none)')
     .addHelpText(
@@ -31,6 +39,7 @@ Examples:
   $ trueroll check design.yaml
   $ trueroll check design.yaml --format json --out report.json
   $ trueroll check designs/*.yaml --format junit --out report.xml
+  $ trueroll check design.yaml --stage glued
   $ trueroll check design.yaml --histories --out histories.csv
   $ cat design.yaml | trueroll check -
 `,

@@ -1,5 +1,7 @@
 /** `trueroll check FILE…` */
+import { withRemedies } from '../../check-design.js';
 import type { Issue } from '../../design/issue.js';
+import type { Stage } from '../../explore/changeable.js';
 import { historiesCsv, historiesJson } from '../../report/histories.js';
 import { printJson, reportJson } from '../../report/json.js';
 import { printJunit } from '../../report/junit.js';
@@ -7,6 +9,7 @@ import { printMarkdown } from '../../report/markdown.js';
 import { printText } from '../../report/text.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
 import { checkFile, type DesignFile } from '../design-file.js';
+import { progressOf } from '../progress.js';
 import type { World } from '../world.js';
 
 export interface CheckSettings extends AnswerSettings {
@@ -16,6 +19,7 @@ export interface CheckSettings extends AnswerSettings {
   readonly assumed?: boolean;
   readonly histories?: boolean;
   readonly secondOpinion: boolean;
+  readonly stage: Stage;
 }
 
 export async function check(
@@ -31,8 +35,19 @@ export async function check(
     else issues.push(...answer.issues);
   }
   if (issues.length > 0) return refuse(world, issues);
+  if (settings.histories !== true && settings.quiet !== true)
+    for (const [i, file] of checked.entries()) checked[i] = remedied(world, file, settings);
   const verdicts = checked.map(({ result }) => result.verdict);
   return answerWith(world, print(world, checked, settings), settings, verdicts, paths);
+}
+
+/** With what to change, where it does not pass. */
+function remedied(world: World, { result, text, sha256 }: DesignFile, { stage }: CheckSettings): DesignFile {
+  if (result.verdict !== 'fail') return { result, text, sha256 };
+  const line = progressOf(world, 'dimensions tried for what to change');
+  const mended = withRemedies(result, text, { stage, progress: line.done });
+  line.end();
+  return { result: mended, text, sha256 };
 }
 
 function print(world: World, checked: readonly DesignFile[], settings: CheckSettings): string {

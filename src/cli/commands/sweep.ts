@@ -115,7 +115,7 @@ async function run(
   const { stretch, chunkSize } = task;
   const chunks = chunksIn(stretch, chunkSize);
   const printer = printerOf(sweep, task);
-  const progress = progressOf(world, stretch.to - stretch.from, 'designs', settings.quiet ?? false);
+  const progress = progressOf(world, 'designs');
   const others =
     world.threads && threads > 1 && chunks > worthThreads ? begin(world.threads, threads, task) : [];
   const own = chunkWork(sweep, task);
@@ -130,7 +130,7 @@ async function run(
     for await (const answer of inOrder(chunks, hands, () => stopped || !heard)) {
       summary = together(summary, answer.summary);
       if (heard) heard = await sink.write(answer.text);
-      progress.done(summary.designs);
+      progress.done(summary.designs, stretch.to - stretch.from);
       if (stopped) break;
     }
     const whole = summary.designs === stretch.to - stretch.from;
