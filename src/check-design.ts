@@ -2,7 +2,7 @@
  * The whole story on one page: text → Design → Chair → motion → measures → verdicts.
  * Reports read its result.
  */
-import { buildChair } from './chair/build-chair.js';
+import { alteredChair } from './chair/altered-chair.js';
 import type { Chair } from './chair/chair.js';
 import { judgeLoads, seatedFigures, type MeasuredLoad } from './checks/judge-loads.js';
 import { limitsOf } from './checks/limit.js';
@@ -46,8 +46,9 @@ export function checkDesign(
   if (!read.ok) return read;
   const resolved = resolveDesign(read.value, values);
   if (!resolved.ok) return resolved;
-  const design = resolved.value;
-  const [built, seated] = [buildChair(design), seatPeople(design)];
+  const built = alteredChair(resolved.value);
+  const design = built.ok ? built.design : resolved.value;
+  const seated = seatPeople(design);
   if (!built.ok || !seated.ok) {
     const drawn = built.ok ? [] : built.faults.map(({ path, flaw }) => issueAt(read.value, path, flaw));
     // A line the wrong way round is told once, where it is drawn.

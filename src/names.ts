@@ -15,6 +15,29 @@ export type ChairKind = (typeof chairKinds)[number];
 export const outlineWords = ['rocker', 'bar', 'circle', 'rectangle', 'path', 'drawing'] as const;
 export type OutlineWord = (typeof outlineWords)[number];
 
+/**
+ * What a maker may change of any chair without a named dimension for it: differences, 0 when nothing is changed. Positive
+ * is longer, larger, forward or added; what each does stands in `chair/alter.ts`.
+ */
+export const alterations = {
+  'rocker-radius': 'length',
+  'tail-end': 'length',
+  'nose-end': 'length',
+  'tail-wedge': 'length',
+  'both-legs': 'length',
+  'front-legs': 'length',
+  'back-legs': 'length',
+  'upper-chair': 'length',
+  'back-rest': 'length',
+  'tail-weight': 'mass',
+  'nose-weight': 'mass',
+} as const satisfies Record<string, Kind>;
+export type AlterationName = keyof typeof alterations;
+export const alterationNames = Object.keys(alterations) as AlterationName[];
+
+/** What can only be added. */
+export const addedOnly: readonly AlterationName[] = ['tail-wedge', 'tail-weight', 'nose-weight'];
+
 /** Everything a chair is put through. `sitter`: once for each sitter; `moving`: something moves by a script. */
 export const loads = {
   empty: { sitter: false, moving: false },

@@ -1,6 +1,7 @@
 /** Design → Chair. After this nobody looks at the design file again. */
 import type { DesignInSI, PartInSI } from '../design/design.js';
 import { outlineMoments, type AreaMoments } from '../geometry/area-moments.js';
+import { movedMoments, movedOutline, movedPoint, type RigidMotion } from '../geometry/rigid-motion.js';
 import { combineMasses } from '../mass.js';
 import type { Chair, ChairPart } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
@@ -20,10 +21,14 @@ export const buildChair = (design: DesignInSI): BuiltChair => chairBuilder()(des
  */
 export function chairBuilder(): (design: DesignInSI) => BuiltChair {
   const outlineOf = keptByPlace((part: number, words: PartInSI['outline']) => outlined(part, words));
+  const movedOf = keptByPlace((_, own: Outlined, motion: RigidMotion) => movedBy(own, motion));
   const weighed = keptByPlace((_, part: PartInSI, { shape }: Outlined) => weigh(part, shape!));
   const rollingOf = rollingMaker();
   return (design) => {
-    const outlines = design.parts.map(({ outline }, i) => outlineOf(i, outline));
+    const outlines = design.parts.map(({ outline, moved }, i) => {
+      const own = outlineOf(i, outline);
+      return moved === undefined || own.shape === null ? own : movedOf(i, own, moved);
+    });
     const faults = outlines.flatMap((one) => one.faults);
     if (faults.length > 0) return { ok: false, faults };
     const drawn = outlines.map(({ shape }) => shape!);
@@ -61,6 +66,21 @@ function outlined(part: number, words: PartInSI['outline']): Outlined {
   return {
     shape: null,
     faults: made.faults.map(({ outline, flaw }) => ({ path: pathTo(part, outline), flaw })),
+  };
+}
+
+function movedBy({ shape, faults }: Outlined, motion: RigidMotion): Outlined {
+  if (shape === null) return { shape, faults };
+  const outline = movedOutline(shape.outline, motion);
+  const [one, other] = shape.ends?.map((end) => movedPoint(end, motion)) ?? [];
+  return {
+    faults,
+    shape: {
+      outline,
+      solids: outline.map(({ boundary }) => boundary),
+      ends: one && other ? [one, other] : null,
+      moments: movedMoments(shape.moments, motion),
+    },
   };
 }
 

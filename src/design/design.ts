@@ -3,7 +3,8 @@
  * The chair's frame as drawn: x forward, y up.
  */
 import type { Point } from '../geometry/point.js';
-import type { ChairKind, LoadId, MeasureKey } from '../names.js';
+import type { RigidMotion } from '../geometry/rigid-motion.js';
+import type { AlterationName, ChairKind, LoadId, MeasureKey } from '../names.js';
 
 export interface RockerArcInSI {
   readonly radius: number;
@@ -21,6 +22,8 @@ export type OutlineInSI = { readonly hole: boolean } & (
       readonly tail: number;
       readonly at: number;
       readonly along: 'level' | 'curve';
+      /** How far wedges glued under the tail lower its end; 0 or left out: none. */
+      readonly wedge?: number;
     }
   | { readonly word: 'bar'; readonly from: Point; readonly to: Point; readonly width: number }
   | { readonly word: 'circle'; readonly centre: Point; readonly radius: number }
@@ -43,6 +46,8 @@ export interface PartInSI {
   readonly side: 'left' | 'right' | null;
   readonly runs: { readonly from: Point; readonly to: Point } | null;
   readonly outline: readonly OutlineInSI[];
+  /** Where an alteration of the design has taken it; left out: it stands as drawn. */
+  readonly moved?: RigidMotion;
 }
 
 export interface ExtraInSI {
@@ -107,4 +112,6 @@ export interface DesignInSI {
   /** What the design changes of the standard loads: SI numbers by setting name; null: the load is off. */
   readonly loads: Readonly<Partial<Record<LoadId, Readonly<Record<string, number>> | null>>>;
   readonly limits: readonly LimitInSI[];
+  /** Each 0 where nothing is changed. */
+  readonly alterations: Readonly<Record<AlterationName, number>>;
 }

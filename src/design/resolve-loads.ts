@@ -1,8 +1,8 @@
-/** What a design changes of the standard loads, and its limits, in SI. */
-import { loadIds, measureKeys, measures, type LoadId, type MeasureKey } from '../names.js';
+/** What a design changes of the standard loads and of the chair as drawn, and its limits, in SI. */
+import { alterationNames, loadIds, measureKeys, measures, type LoadId, type MeasureKey } from '../names.js';
 import type { DesignInSI, LimitInSI, RangeInSI } from './design.js';
 import { plainLoadOf } from './load-settings.js';
-import type { InSI } from './resolve-parts.js';
+import { orNull, type InSI } from './resolve-parts.js';
 import type { WrittenDesign } from './schema.js';
 import type { ValueRange } from './value.js';
 
@@ -31,6 +31,14 @@ function changesOf(
     value ? [[key === 'weight' ? 'mass' : key, si(value)] as const] : [],
   );
   return Object.fromEntries(entries);
+}
+
+export function alterationsInSI(
+  written: WrittenDesign['alterations'] = {},
+  si: InSI,
+): DesignInSI['alterations'] {
+  const changes = alterationNames.map((name) => [name, orNull(written[name], si) ?? 0]);
+  return Object.fromEntries(changes) as DesignInSI['alterations'];
 }
 
 type LimitKey = (typeof measures)[MeasureKey]['limitKey'];

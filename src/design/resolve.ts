@@ -7,7 +7,7 @@ import type { Words } from './places.js';
 import type { Path } from './plain-data.js';
 import { issueAt } from './issue-at.js';
 import type { Design } from './read-design.js';
-import { limitsInSI, loadsInSI, type RangeToSI } from './resolve-loads.js';
+import { alterationsInSI, limitsInSI, loadsInSI, type RangeToSI } from './resolve-loads.js';
 import { extraInSI, lineInSI, orNull, outlinesInSI, partInSI, type InSI } from './resolve-parts.js';
 import { childInSI, sittersInSI } from './resolve-people.js';
 import type { WrittenDesign, WrittenPart } from './schema.js';
@@ -103,6 +103,7 @@ function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
     arms: written.arms ? lineInSI(written.arms, ['rear', 'front'], si) : null,
   }));
   const loads = sectionOf(written.loads, (si) => loadsInSI(written.loads, si));
+  const altered = sectionOf(written.alterations, (si) => alterationsInSI(written.alterations, si));
   const limits = sectionOf(written.limits, (_, rangeInSI) => limitsInSI(written.limits, rangeInSI));
   return (take) => ({
     name,
@@ -117,6 +118,7 @@ function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
     ...take(lines),
     loads: take(loads),
     limits: take(limits),
+    alterations: take(altered),
   });
 }
 

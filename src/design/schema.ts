@@ -1,6 +1,6 @@
 /** The schema of a design file. Its values are compiled on the way through, so what comes out is ready to be evaluated. */
 import * as z from 'zod';
-import { chairKinds } from '../names.js';
+import { addedOnly, alterationNames, alterations, chairKinds, type AlterationName } from '../names.js';
 import { lengthUnits } from '../quantity/units.js';
 import type { Compile } from './compile-values.js';
 import { floorNames, floors, type FloorName } from './floors.js';
@@ -30,8 +30,9 @@ export function designSchema(compile: Compile, names: readonly string[] = []) {
         error: 'named values such as { tail: 20 in }',
       })
       .optional(),
+    alterations: alterationsSchema(schemas).optional(),
     keep: z
-      .array(keptName(names), { error: 'a list of names such as [radius, spacing]' })
+      .array(keptName([...names, ...alterationNames]), { error: 'a list of names such as [radius, spacing]' })
       .optional()
       .meta({ description: 'what is not to be changed when `check` looks for what to change' }),
     floor: floorSchema(schemas).optional(),
@@ -50,6 +51,16 @@ export function designSchema(compile: Compile, names: readonly string[] = []) {
   return rule(design, somewhereToSit);
 }
 
+function alterationsSchema({ value }: ValueSchemas) {
+  const of = (name: AlterationName) =>
+    value(alterations[name], addedOnly.includes(name) ? 'not negative' : 'any').optional();
+  const shape = Object.fromEntries(alterationNames.map((name) => [name, of(name)]));
+  const what = `alterations: ${alterationNames.join(', ')}`;
+  return block(what, shape as Record<AlterationName, ReturnType<typeof of>>).meta({
+    description: 'what is changed of the chair as drawn: longer, larger, forward or added where positive',
+  });
+}
+
 /** A sitter is placed by the seat and the back; arms a chair may lack. */
 function somewhereToSit({ has, at, strange, say }: Keys): void {
   const sitters = at('sitters');
@@ -63,7 +74,12 @@ function somewhereToSit({ has, at, strange, say }: Keys): void {
 const keptName = (names: readonly string[]) =>
   text('the name of a dimension').superRefine((name, context) => {
     if (names.includes(name)) return;
-    context.addIssue(custom({ expected: 'the name of a dimension of this design', ...hintFor(name, names) }));
+    context.addIssue(
+      custom({
+        expected: 'the name of a dimension of this design, or of an alteration',
+        ...hintFor(name, names),
+      }),
+    );
   });
 
 function floorSchema({ value }: ValueSchemas) {

@@ -1,5 +1,9 @@
 /** What of a chair may still be changed, and how far, when it is on paper, cut, or glued up. */
+import { alterationsOf } from '../chair/alter.js';
 import type { Design } from '../design/read-design.js';
+import type { Value } from '../design/value.js';
+import type { AlterationName } from '../names.js';
+import type { BuiltDesign } from './design-function.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { dimensionOf, sameDimension, isPure } from '../quantity/dimension.js';
 import { makersStep } from './makers-step.js';
@@ -24,13 +28,76 @@ const shares = { less: 0.5, more: 1 };
 /** Of a length or an angle that is stated as nothing, SI. */
 const fromNothing = { length: 0.1, angle: (15 * Math.PI) / 180 };
 
-/** All that a maker may change at a stage, but for what the design keeps. */
-export function changeableIn(design: Design, stage: Stage): Changeable[] {
+/**
+ * All that a maker may change at a stage, but for what the design keeps: on paper the named dimensions and, where none of
+ * them does it, the chair’s own sizes; of cut parts and of a chair that is glued up what the saw and glue still allow.
+ */
+export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): Changeable[] {
   const kept = new Set(design.written.keep ?? []);
   const units = design.written.units ?? 'in';
+  const possible = alterationsOf(built.design, built.drawn);
   return variablesOf(design)
-    .filter(({ name, of }) => of === null && stage === 'drawing' && !kept.has(name))
-    .flatMap((variable) => changeableOf(variable, units) ?? []);
+    .filter(({ name }) => !kept.has(name))
+    .flatMap((variable): Changeable[] => {
+      const { of } = variable;
+      if (of === null) return stage === 'drawing' ? asList(changeableOf(variable, units)) : [];
+      if (!('alteration' in of) || !possible.includes(of.alteration)) return [];
+      if (stage === 'drawing' && isDrawnByName(of.alteration, design)) return [];
+      const reach = reaches[of.alteration][stage];
+      return reach === null ? [] : [inSteps(variable, reach, units)];
+    });
+}
+
+const asList = <T>(one: T | null): T[] => (one === null ? [] : [one]);
+
+/** From least to greatest, SI; null: not at that stage. */
+type Reach = readonly [least: number, greatest: number] | null;
+
+const shorter: Reach = [-0.15, 0];
+const trimmed: Reach = [-0.05, 0];
+const added: Reach = [0, 5];
+const slid: Reach = [-0.1, 0.1];
+
+/** Judgement of this project. Once parts are cut they only become shorter; once glued, nothing slides any more. */
+const reaches: Readonly<Record<AlterationName, Readonly<Record<Stage, Reach>>>> = {
+  'rocker-radius': { drawing: [-0.4, 0.6], cut: null, glued: null },
+  'tail-end': { drawing: [-0.15, 0.3], cut: shorter, glued: shorter },
+  'nose-end': { drawing: [-0.15, 0.3], cut: shorter, glued: shorter },
+  'tail-wedge': { drawing: null, cut: [0, 0.025], glued: [0, 0.025] },
+  'both-legs': { drawing: [-0.05, 0.05], cut: trimmed, glued: trimmed },
+  'front-legs': { drawing: [-0.05, 0.05], cut: trimmed, glued: trimmed },
+  'back-legs': { drawing: [-0.05, 0.05], cut: trimmed, glued: trimmed },
+  'upper-chair': { drawing: slid, cut: slid, glued: null },
+  'back-rest': { drawing: slid, cut: slid, glued: null },
+  'tail-weight': { drawing: added, cut: added, glued: added },
+  'nose-weight': { drawing: added, cut: added, glued: added },
+};
+
+/** Whether a named dimension already stands for it: then that is what a maker changes. */
+function isDrawnByName(name: AlterationName, { written }: Design): boolean {
+  const words = written.parts.flatMap(({ outline }) =>
+    [outline].flat().flatMap(({ rocker }) => rocker ?? []),
+  );
+  const values = words.flatMap(({ radius, tail, nose }): readonly Value[] => {
+    if (name === 'tail-end') return [tail];
+    if (name === 'nose-end') return [nose];
+    return name === 'rocker-radius' ? [radius].flat().map((one) => ('radius' in one ? one.radius : one)) : [];
+  });
+  return values.some(({ quantity }) => quantity.names.length > 0);
+}
+
+/** Counted from what the design has altered already. */
+function inSteps(variable: Variable, [least, greatest]: NonNullable<Reach>, units: LengthUnit): Changeable {
+  const step = makersStep(variable, units);
+  const from = Math.round(variable.stated / step);
+  const whole = (reach: number): number => Math.trunc(reach / step + Math.sign(reach) * 1e-9);
+  return {
+    variable,
+    step,
+    from,
+    least: Math.min(0, whole(least) - from),
+    greatest: Math.max(0, whole(greatest) - from),
+  };
 }
 
 /** How far a named dimension may be changed while it is only drawn, whole steps; null: it is none to change. */

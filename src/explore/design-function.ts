@@ -2,7 +2,7 @@
  * A design as a function of what is varied in it. It is compiled once: what a new value does not touch is not read,
  * drawn, weighed or seated again.
  */
-import { chairBuilder } from '../chair/build-chair.js';
+import { alteredChairBuilder } from '../chair/altered-chair.js';
 import type { Chair } from '../chair/chair.js';
 import type { DesignInSI } from '../design/design.js';
 import type { Issue } from '../design/issue.js';
@@ -17,6 +17,8 @@ export interface BuiltDesign {
   readonly ok: true;
   readonly design: DesignInSI;
   readonly chair: Chair;
+  /** As it is drawn, without its alterations. */
+  readonly drawn: Chair;
   readonly people: People;
 }
 
@@ -34,19 +36,20 @@ export interface DesignFunction {
 
 export function designFunction(design: Design, variables: readonly Variable[]): DesignFunction {
   const resolve = designResolver(design);
-  const build = chairBuilder();
+  const build = alteredChairBuilder();
   const seat = seater();
-  const sized = sitterSizer(variables);
+  const [sized, changed] = [sitterSizer(variables), alterer(variables)];
   return {
     design,
     variables,
     at: (values, sitters) => {
       const resolved = resolve(namedValues(variables, values));
       if (!resolved.ok) return resolved;
-      const own = sized(resolved.value, values);
+      const own = changed(sized(resolved.value, values), values);
       const inSI = sitters === undefined ? own : { ...own, sitters };
-      const [built, seated] = [build(inSI), seat(inSI)];
-      if (built.ok && seated.ok) return { ok: true, design: inSI, chair: built.chair, people: seated.people };
+      const built = build(inSI);
+      const seated = seat(built.ok ? built.design : inSI);
+      if (built.ok && seated.ok) return { ...built, people: seated.people };
       const drawn = built.ok ? [] : built.faults.map(({ path, flaw }) => issueAt(design, path, flaw));
       const sitting = seated.ok
         ? []
@@ -65,10 +68,27 @@ function namedValues(variables: readonly Variable[], values: readonly number[]):
 }
 
 /** Gives sitters the sizes that are varied; without any the design stays the same object. */
+/** Sets the alterations that are varied; without any the design stays the same object. */
+function alterer(
+  variables: readonly Variable[],
+): (design: DesignInSI, values: readonly number[]) => DesignInSI {
+  const varied = variables.flatMap(({ of }, i) =>
+    of !== null && 'alteration' in of ? [[of.alteration, i] as const] : [],
+  );
+  if (varied.length === 0) return (design) => design;
+  return (design, values) => ({
+    ...design,
+    alterations: {
+      ...design.alterations,
+      ...Object.fromEntries(varied.map(([name, i]) => [name, values[i]!])),
+    },
+  });
+}
+
 function sitterSizer(
   variables: readonly Variable[],
 ): (design: DesignInSI, values: readonly number[]) => DesignInSI {
-  const sizes = variables.flatMap(({ of }, i) => (of === null ? [] : [{ ...of, i }]));
+  const sizes = variables.flatMap(({ of }, i) => (of !== null && 'sitter' in of ? [{ ...of, i }] : []));
   let last:
     | {
         readonly from: DesignInSI['sitters'];

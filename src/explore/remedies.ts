@@ -59,7 +59,9 @@ export function remediesFor(
   settings: RemedySettings,
 ): Remedies {
   const failing = limits.filter(({ verdict }) => verdict === 'fail');
-  const changeable = changeableIn(design, settings.stage);
+  const built = designFunction(design, []).at([]);
+  if (!built.ok) throw new RangeError(`remediesFor: ${design.file} cannot be built`);
+  const changeable = changeableIn(design, built, settings.stage);
   const search = searchOf(design, limits, changeable, settings.stage);
   const found = new Map<string, Remedy[]>(failing.map(({ id }) => [id, []]));
   changeable.forEach((_, i) => {

@@ -1,9 +1,15 @@
-/** What of a design may be varied: its named dimensions, and the sizes of its sitters. */
+/** What of a design may be varied: its named dimensions, the sizes of its sitters, and the alterations of the chair. */
 import type { Design } from '../design/read-design.js';
 import type { Value } from '../design/value.js';
+import { alterationNames, alterations, type AlterationName } from '../names.js';
 import { dimensionOf, type Dimension } from '../quantity/dimension.js';
 
 export type SitterSizeName = 'stature' | 'mass' | 'percentile';
+
+export interface SitterSize {
+  readonly sitter: number;
+  readonly size: SitterSizeName;
+}
 
 export interface Variable {
   /** As a maker names it: `radius`, `tallest mass`. */
@@ -11,13 +17,24 @@ export interface Variable {
   readonly dimension: Dimension;
   /** SI, as the design states it. */
   readonly stated: number;
-  /** Which sitter's size it is; null: it is a named dimension. */
-  readonly of: { readonly sitter: number; readonly size: SitterSizeName } | null;
+  /** Which sitter's size or which alteration it is; null: it is a named dimension. */
+  readonly of: SitterSize | { readonly alteration: AlterationName } | null;
 }
 
-/** Everything that may be varied in a design: the dimensions in the order of the file, then the sitters. */
+/** Everything that may be varied in a design: the dimensions in the order of the file, the sitters, the alterations. */
 export function variablesOf(design: Design): Variable[] {
-  return [...dimensionsOf(design), ...sitterSizesOf(design)];
+  return [...dimensionsOf(design), ...sitterSizesOf(design), ...alterationVariables(design)];
+}
+
+/** Whether or not the chair can have them: that is told when it is built. */
+function alterationVariables({ written, dimensions }: Design): Variable[] {
+  const named = new Map(dimensions.map(({ name, value }) => [name, value]));
+  return alterationNames.map((name) => ({
+    name,
+    dimension: dimensionOf[alterations[name]],
+    stated: written.alterations?.[name]?.quantity.valueIn(named) ?? 0,
+    of: { alteration: name },
+  }));
 }
 
 const dimensionsOf = ({ dimensions, written }: Design): Variable[] => {

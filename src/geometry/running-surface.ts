@@ -55,18 +55,22 @@ export function runningSurface(
 /** Metres of running surface between its ends. */
 export const surfaceLength = ({ nose, tail }: RunningSurface): number => tail.length - nose.length;
 
-/** The tail end as a place of the body; of a mean surface, of the plane half-way between the rockers. */
-export function tailPlace({
-  profile,
-  surface: { tail },
-}: {
+interface Running {
   readonly profile: Profile;
   readonly surface: RunningSurface;
-}): Point {
-  const index = indexAt(profile, tail.lean - level);
-  const touch = contactOn(elementOf(profile, index).element, tail.lean);
-  const onFlat = tail.length - lengthOn(profile, index, tail.lean);
-  const next = contactOn(elementOf(profile, index + 1).element, tail.lean);
+}
+
+/** The tail end as a place of the body; of a mean surface, of the plane half-way between the rockers. */
+export const tailPlace = ({ profile, surface: { tail } }: Running): Point => placeOf(profile, tail);
+
+/** The nose end alike. */
+export const nosePlace = ({ profile, surface: { nose } }: Running): Point => placeOf(profile, nose);
+
+function placeOf(profile: Profile, end: SurfaceEnd): Point {
+  const index = indexAt(profile, end.lean - level);
+  const touch = contactOn(elementOf(profile, index).element, end.lean);
+  const onFlat = end.length - lengthOn(profile, index, end.lean);
+  const next = contactOn(elementOf(profile, index + 1).element, end.lean);
   const flat = distance(touch, next);
   if (onFlat < nearer || flat < nearer) return touch;
   return plus(touch, times(minus(next, touch), Math.min(1, onFlat / flat)));

@@ -6,10 +6,13 @@ import { built, millimetres, notPositive, type Built, type Flaw } from '../flaw.
 import { fullTurn } from '../lean.js';
 import { endOf, startOf, type Arc, type Line, type Loop } from '../piece.js';
 import { samePlace, type Point } from '../point.js';
+import { withTailWedge } from './tail-wedge.js';
 import { tangentArcs, type BottomEdge, type TangentArc } from './tangent-arcs.js';
 
 export interface RockerWord extends BottomEdge {
   readonly depth: number;
+  /** How far a wedge under the tail lowers its end; 0 or left out: none. */
+  readonly wedge?: number;
 }
 
 export interface Rocker {
@@ -23,11 +26,25 @@ export function rocker(word: RockerWord): Built<Rocker> {
     numbersOf(word),
     () => {
       const sizes = sizeFlaws(word);
-      return sizes.length > 0 ? sizes : edgeFlaws(word, tangentArcs(word));
+      if (sizes.length > 0) return sizes;
+      const arcs = tangentArcs(word);
+      const edge = edgeFlaws(word, arcs);
+      return edge.length > 0 || bottomOf(arcs, word) !== null ? edge : [tooThick(word.wedge!)];
     },
-    () => band(tangentArcs(word), word.depth),
+    () => {
+      const arcs = tangentArcs(word);
+      return band(bottomOf(arcs, word)!, arcs, word.depth);
+    },
   );
 }
+
+const bottomOf = (arcs: readonly TangentArc[], word: RockerWord): readonly TangentArc[] | null =>
+  word.wedge === undefined || word.wedge === 0 ? arcs : withTailWedge(arcs, word, word.wedge);
+
+const tooThick = (wedge: number): Flaw => ({
+  expected: 'a wedge under the tail that leaves its end above the line on from where the wedge begins',
+  found: `one of ${millimetres(wedge)}`,
+});
 
 function numbersOf({ arcs, depth, nose, tail, at }: RockerWord): Record<string, number> {
   const numbers: Record<string, number> = { depth, nose, tail, at };
@@ -108,8 +125,8 @@ function noLength(name: string, length: number): Flaw[] {
   ];
 }
 
-function band(arcs: readonly TangentArc[], depth: number): Rocker {
-  const bottom = arcs.toReversed().map((arc) => offset(arc, 0));
+function band(below: readonly TangentArc[], arcs: readonly TangentArc[], depth: number): Rocker {
+  const bottom = below.toReversed().map((arc) => offset(arc, 0));
   const top = arcs.map((arc) => offset(arc, depth));
   const [tail, nose] = [startOf(bottom[0]!), endOf(bottom.at(-1)!)];
   const noseEnd: Line = { kind: 'line', from: nose, to: startOf(top[0]!) };

@@ -1,0 +1,198 @@
+/**
+ * A design altered: what a maker changes of a chair without drawing it anew (names.ts says what there is). The rockers'
+ * words change first; then the upper chair, which is everything but what the chair rolls on, moves as one body:
+ *
+ *     both-legs               up
+ *     front-legs, back-legs   turned about the joint of the other legs by change / (level distance of the joints)
+ *     upper-chair             turned about the centre of curvature of the rockers where they touch, by change / radius
+ *
+ * and last the back line moves forward along the seat line. Wood that is sawn off a leg, or added to it, is not weighed.
+ */
+import type { DesignInSI, OutlineInSI, PartInSI } from '../design/design.js';
+import type { Flaw } from '../geometry/flaw.js';
+import { gapBetween, silhouetteOf } from '../geometry/gap.js';
+import { pointOn, type Outline } from '../geometry/piece.js';
+import { minus, plus, times, distance, type Point } from '../geometry/point.js';
+import { contactAt, radiusAt } from '../geometry/profile.js';
+import {
+  atRest,
+  followedBy,
+  movedPoint,
+  shifted,
+  turnedAbout,
+  type RigidMotion,
+} from '../geometry/rigid-motion.js';
+import { nosePlace, tailPlace } from '../geometry/running-surface.js';
+import { addedOnly, alterationNames, type AlterationName } from '../names.js';
+import type { Chair } from './chair.js';
+import type { DrawingFault } from './drawing-fault.js';
+
+export type Alterations = DesignInSI['alterations'];
+
+export const isAltered = ({ alterations }: DesignInSI): boolean =>
+  alterationNames.some((name) => alterations[name] !== 0);
+
+const ofRockers = ['rocker-radius', 'tail-end', 'nose-end', 'tail-wedge'] as const;
+const ofLegs = ['front-legs', 'back-legs'] as const;
+
+/** Which alterations this chair can have. */
+export function alterationsOf(design: DesignInSI, drawn: Chair): AlterationName[] {
+  return alterationNames.filter((name) => whyNot(name, design, drawn) === null);
+}
+
+function whyNot(name: AlterationName, { parts, seat, back }: DesignInSI, drawn: Chair): Flaw | null {
+  if (isIn(ofRockers, name) && !parts.some(({ outline }) => outline.some(isRocker)))
+    return {
+      expected: 'a chair with a `rocker` outline to change',
+      found: 'none',
+      hint: 'change the outline that it rolls on in the drawing',
+    };
+  if (isIn(ofLegs, name) && jointsOf(drawn) === null)
+    return { expected: 'a chair with front and back legs on its rockers', found: 'none that stand apart' };
+  if (name === 'back-rest' && !(seat && back))
+    return { expected: 'a seat line and a back line', found: 'not both' };
+  if (name === 'upper-chair' && !(radiusAt(drawn.profile, 0) > 0))
+    return { expected: 'rockers that are round where they touch', found: 'a corner' };
+  return null;
+}
+
+const isIn = (names: readonly AlterationName[], name: AlterationName): boolean => names.includes(name);
+const isRocker = (outline: OutlineInSI): boolean => outline.word === 'rocker' && !outline.hole;
+
+const lessThanNone: Flaw = { expected: '0 or more: it can only be added', found: 'less than 0' };
+
+/** What is altered that this chair does not have. */
+export const alterationFaults = (design: DesignInSI, drawn: Chair): DrawingFault[] =>
+  alterationNames.flatMap((name) => {
+    const value = design.alterations[name];
+    const flaw =
+      value === 0 ? null : value < 0 && isIn(addedOnly, name) ? lessThanNone : whyNot(name, design, drawn);
+    return flaw === null ? [] : [{ path: ['alterations', name], flaw }];
+  });
+
+/**
+ * @param drawn the chair built as it is drawn
+ * @returns the design with its parts, extras and lines where they then are; what is not altered is the same object
+ */
+export function altered(design: DesignInSI, drawn: Chair): DesignInSI {
+  const { alterations } = design;
+  const rollsOn = new Set(
+    drawn.sides ? [drawn.sides.left.surface.owner, drawn.sides.right.surface.owner] : [drawn.surface.owner],
+  );
+  const motion = upperMotion(alterations, drawn);
+  const still = motion === atRest;
+  const at = (point: Point): Point => (still ? point : movedPoint(point, motion));
+  const { seat, back, arms } = design;
+  const movedSeat = seat && { front: at(seat.front), rear: at(seat.rear) };
+  return {
+    ...design,
+    parts: design.parts.map((part, i) => {
+      const own = withRockers(part, alterations);
+      return still || rollsOn.has(i) ? own : { ...own, moved: motion };
+    }),
+    extras: [
+      ...(still ? design.extras : design.extras.map((extra) => ({ ...extra, at: at(extra.at) }))),
+      ...weights(alterations, drawn),
+    ],
+    seat: still ? seat : movedSeat,
+    back: backLine(
+      back && (still ? back : { foot: at(back.foot), top: at(back.top) }),
+      movedSeat,
+      alterations,
+    ),
+    arms: arms && (still ? arms : { rear: at(arms.rear), front: at(arms.front) }),
+  };
+}
+
+function withRockers(part: PartInSI, alterations: Alterations): PartInSI {
+  if (ofRockers.every((name) => alterations[name] === 0) || !part.outline.some(isRocker)) return part;
+  return {
+    ...part,
+    outline: part.outline.map((word) => (isRocker(word) ? rockerAltered(word, alterations) : word)),
+  };
+}
+
+function rockerAltered(word: OutlineInSI, alterations: Alterations): OutlineInSI {
+  if (word.word !== 'rocker') return word;
+  const by = alterations['rocker-radius'];
+  return {
+    ...word,
+    arcs: word.arcs.map(({ radius, until }) => ({ radius: radius + by, until })),
+    tail: word.tail + alterations['tail-end'],
+    nose: word.nose + alterations['nose-end'],
+    wedge: alterations['tail-wedge'],
+  };
+}
+
+function upperMotion(alterations: Alterations, drawn: Chair): RigidMotion {
+  let motion = atRest;
+  const up = alterations['both-legs'];
+  if (up !== 0) motion = followedBy(motion, shifted({ x: 0, y: up }));
+  const [front, rear] = [alterations['front-legs'], alterations['back-legs']];
+  if (front !== 0 || rear !== 0) {
+    const joints = jointsOf(drawn);
+    if (joints === null) throw new RangeError('upperMotion: a chair without two pairs of legs');
+    const apart = joints.front.x - joints.back.x;
+    motion = followedBy(motion, turnedAbout(movedPoint(joints.back, motion), front / apart));
+    motion = followedBy(motion, turnedAbout(movedPoint(joints.front, motion), -rear / apart));
+  }
+  const along = alterations['upper-chair'];
+  if (along === 0) return motion;
+  const radius = radiusAt(drawn.profile, 0);
+  return followedBy(
+    motion,
+    turnedAbout(plus(contactAt(drawn.profile, 0), { x: 0, y: radius }), along / radius),
+  );
+}
+
+function backLine(
+  back: DesignInSI['back'],
+  seat: DesignInSI['seat'],
+  alterations: Alterations,
+): DesignInSI['back'] {
+  const by = alterations['back-rest'];
+  if (by === 0 || !back || !seat) return back;
+  const along = minus(seat.front, seat.rear);
+  const forward = times(along, by / distance(seat.front, seat.rear));
+  return { foot: plus(back.foot, forward), top: plus(back.top, forward) };
+}
+
+const weights = (alterations: Alterations, drawn: Chair): DesignInSI['extras'] =>
+  [
+    { name: 'weight at the tails', mass: alterations['tail-weight'], at: tailPlace(drawn), inertia: 0 },
+    { name: 'weight at the noses', mass: alterations['nose-weight'], at: nosePlace(drawn), inertia: 0 },
+  ].filter(({ mass }) => mass !== 0);
+
+/** Nearer than this to what the chair rolls on, metres, a part stands on it (a shop’s fit, and a drawing’s). */
+const fit = 0.005;
+/** Legs nearer together than this, level, are one pair, metres. */
+const onePair = 0.1;
+
+interface Joints {
+  readonly front: Point;
+  readonly back: Point;
+}
+
+/** Where the foremost and the rearmost of the parts that stand on the rockers have their lowest points; null: one pair. */
+function jointsOf({ parts, surface, sides }: Chair): Joints | null {
+  const owners = sides ? [sides.left.surface.owner, sides.right.surface.owner] : [surface.owner];
+  const rockers = owners.map((owner) => silhouetteOf(parts[owner]!.outline));
+  const feet = parts
+    .filter(
+      ({ outline }, i) =>
+        !owners.includes(i) && rockers.some((rocker) => gapBetween(silhouetteOf(outline), rocker, fit) < fit),
+    )
+    .map(({ outline }) => lowestOf(outline));
+  if (feet.length === 0) return null;
+  const front = feet.reduce((a, b) => (b.x > a.x ? b : a));
+  const back = feet.reduce((a, b) => (b.x < a.x ? b : a));
+  return front.x - back.x > onePair ? { front, back } : null;
+}
+
+/** Of the ends of its pieces; of several as low the middle. */
+function lowestOf(outline: Outline): Point {
+  const corners = outline.flatMap(({ boundary }) => boundary.map((piece) => pointOn(piece, 0)));
+  const least = Math.min(...corners.map(({ y }) => y));
+  const lowest = corners.filter(({ y }) => y < least + fit);
+  return times(lowest.reduce(plus), 1 / lowest.length);
+}
