@@ -45,7 +45,6 @@ const whatNext = `trueroll rolls a rocking-chair design on the floor before the 
   trueroll check design.yaml --all     every measure and limit;  --parts: the weights
   trueroll sweep design.yaml --vary "radius=34 in..42 in:1/2 in"   which radii do
   trueroll compare old.yaml new.yaml   what moved between two versions
-  trueroll schema design               the JSON Schema of a design file, for your editor
   trueroll --help                      every command; trueroll check --help: one command with an example
 `;
 

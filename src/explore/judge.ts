@@ -26,12 +26,19 @@ export interface Judgement {
   readonly verdict: Verdict;
 }
 
-/** @param wanted the loads that are rolled; limits on others are not judged */
-export function judgeFor(wanted: readonly LoadId[] = loadIds): (built: BuiltDesign) => Judgement {
+/**
+ * @param wanted the loads that are rolled; limits on others are not judged
+ * @param whom only these sitters (null: a load without one); everybody if left out
+ */
+export function judgeFor(
+  wanted: readonly LoadId[] = loadIds,
+  whom?: ReadonlySet<string | null>,
+): (built: BuiltDesign) => Judgement {
   const limitsFor = keptLimits(wanted);
   return (built) => {
     const { chair, design, people } = built;
-    const rolled = loadsOf(design, chair, people, wanted);
+    const all = loadsOf(design, chair, people, wanted);
+    const rolled = whom ? all.filter(({ sitter }) => whom.has(sitter)) : all;
     const loads = rollLoads(chair, rolled, design.floor.rolling).map((record) => ({
       record,
       measured: askedOf(record),

@@ -135,7 +135,7 @@ function searchOf(
 
   /** How far the worst of some limits is from being met. */
   const shortfall = (goals: readonly JudgedLimit[], steps: Steps): number => {
-    const judgement = judged(steps, [...new Set(goals.map(({ load }) => load))]);
+    const judgement = judged(steps, goals);
     if (judgement === null) return Infinity;
     const ids = new Set(goals.map(({ id }) => id));
     return judgement.limits
@@ -150,7 +150,7 @@ function searchOf(
   };
 
   const remedy: Search['remedy'] = (limit, steps) => {
-    const judgement = judged(steps, loadIds);
+    const judgement = judged(steps, null);
     const after = judgement?.limits.find(({ id }) => id === limit.id);
     // Of a chair that comes to rest the limit that it does is not judged at all.
     const met = limit.measure === null ? after === undefined : after?.verdict === 'pass';
@@ -199,28 +199,34 @@ function searchOf(
   return { alone, remedy, together };
 }
 
-/** Judges the design with so many steps of each change, on some loads; null: it cannot be built. Each is judged once. */
+/**
+ * Judges the design with so many steps of each change; null: it cannot be built. Only the loads and sitters of some
+ * limits are rolled, or all. Each is judged once.
+ */
 function judgedAt(
   design: Design,
   changeable: readonly Changeable[],
-): (steps: Steps, loads: readonly LoadId[]) => Judgement | null {
+): (steps: Steps, goals: readonly JudgedLimit[] | null) => Judgement | null {
   const { at } = designFunction(
     design,
     changeable.map(({ variable }) => variable),
   );
   const judges = new Map<string, ReturnType<typeof judgeFor>>();
   const known = new Map<string, Judgement | null>();
-  return (steps, loads) => {
+  return (steps, goals) => {
+    const loads = goals && [...new Set(goals.map(({ load }) => load))];
+    const whom = goals && new Set(goals.map(({ sitter }) => sitter));
+    const name = `${loads?.join() ?? ''} ${whom ? [...whom].join() : ''}`;
     const counts = changeable.map((_, i) => steps.get(i) ?? 0);
-    const name = loads.join(' ');
     const key = `${name}: ${counts.join(' ')}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const tried = at(
-      changeable.map((each, i) => (counts[i] === 0 ? each.variable.stated : valueAfter(each, counts[i]!))),
-    );
-    const judge = judges.get(name) ?? judgeFor(loads);
+    const judge = judges.get(name) ?? judgeFor(loads ?? loadIds, whom ?? undefined);
     judges.set(name, judge);
+    const values = changeable.map((each, i) =>
+      counts[i] === 0 ? each.variable.stated : valueAfter(each, counts[i]!),
+    );
+    const tried = at(values);
     const judgement = tried.ok ? judge(tried) : null;
     known.set(key, judgement);
     return judgement;

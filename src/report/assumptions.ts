@@ -1,6 +1,8 @@
 /** What was assumed, with its basis: what the file does not say and what tables say. */
 import type { CheckResult } from '../check-design.js';
 import { defaultFloor, floorBasis } from '../design/floors.js';
+import { alterationNames, alterations } from '../names.js';
+import { dimensionOf } from '../quantity/dimension.js';
 import { standardSwing } from '../loads/load.js';
 import type { Person } from '../loads/people.js';
 import { shoe } from '../measures/seat-fit.js';
@@ -12,9 +14,11 @@ import { childInArmsSource } from '../sitter/riding.js';
 import { segmentSource } from '../sitter/segment-table.js';
 import type { Source } from '../sitter/source.js';
 import { woodNamed } from '../wood/woods.js';
+import { sayAlteration } from './alteration-words.js';
 import { loadWords } from './measure-words.js';
 import { movingAssumptions } from './moving-assumptions.js';
 import type { Assumption } from './schema.js';
+import { unitOf } from './variable-words.js';
 
 export const assumptionsOf = (result: CheckResult): Assumption[] => [
   ...firstAssumptions(result),
@@ -27,7 +31,19 @@ export const firstAssumptions = (result: CheckResult): Assumption[] => [
   ...woodsUsed(result),
   ...floorOf(result),
   ...swingsOf(result),
+  ...alterationsIn(result),
 ];
+
+/** What is not as drawn. */
+function alterationsIn({ design: { alterations: changes, units } }: CheckResult): Assumption[] {
+  return alterationNames
+    .filter((name) => changes[name] !== 0)
+    .map((name) => {
+      const { unit, factor } = unitOf({ dimension: dimensionOf[alterations[name]] }, units);
+      const value = sayAlteration(name, changes[name] / factor, unit);
+      return { what: 'altered from the drawing', value, basis: 'the design’s own' };
+    });
+}
 
 function woodsUsed({ design }: CheckResult): Assumption[] {
   const names = new Set(

@@ -31,13 +31,16 @@ function markedLine(verdict: JudgedLimit['verdict'], said: string, { paint, colu
   return `  ${paint(style, text.padEnd(indent.length - 3))} ${body}`;
 }
 
-/** What to change, the first as the thing to do, the others as what would do as well; none where nothing is known. */
+const nothingHelps = 'no change of one size within reach, nor of two together, was found to do it';
+
+/** What to change, the first as the thing to do, the others as what would do as well. */
 export function remedyLines(
   limit: JudgedLimit,
   remedies: readonly Remedy[],
   units: Units,
   { columns }: TextSettings,
 ): string[] {
+  if (remedies.length === 0) return [wrap(nothingHelps, columns, indent)];
   return remedies.map((remedy, i) => {
     const lead = i === 0 ? 'change ' : 'or     ';
     return wrap(`${lead}${sayRemedy(remedy, limit, units)}`, columns, indent, `${indent}       `);

@@ -3,6 +3,7 @@ import type { JudgedLimit } from '../checks/verdict.js';
 import type { Remedy, RemedyChange } from '../explore/remedies.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { isAlteration, sayAlteration } from './alteration-words.js';
 import { sayValue } from './measure-words.js';
 import { rounded } from './rounded.js';
 import type { LimitObject } from './schema.js';
@@ -38,11 +39,12 @@ function changeObject(
   return { dimension: change.variable.name, from: rounded(from / factor), to: rounded(to / factor), unit };
 }
 
-/** 'radius 39 in → 41 in and tail 20 in → 22 in'. */
+/** 'radius 39 in → 41 in and front legs 1/4 in shorter'. */
 export const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): string =>
   changes
     .map((change) => {
       const { dimension, from, to, unit } = changeObject(change, units);
+      if (isAlteration(dimension)) return sayAlteration(dimension, to, unit);
       return `${dimension} ${sayInUnit(from, unit)} → ${sayInUnit(to, unit)}`;
     })
     .join(' and ');

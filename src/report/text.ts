@@ -55,12 +55,14 @@ function notMet({ limits, loads, design, remedies }: CheckResult, settings: Text
   const lines = open
     .filter((limit) => !hidden.has(limit))
     .flatMap((limit) => {
-      const own = remedies.get(limit.id) ?? [];
-      if (!first.includes(limit))
-        return [limitLine(limit, design.units, settings), ...remedyLines(limit, own, design.units, settings)];
+      const own = remedies.get(limit.id);
+      const line = first.includes(limit)
+        ? overLine(limit, settings)
+        : limitLine(limit, design.units, settings);
+      if (own === undefined) return [line];
       // It stands for all that the load fails by going over, and so does what mends all.
-      const whole = own.filter(({ mendsAll }) => mendsAll);
-      return [overLine(limit, settings), ...remedyLines(limit, whole, design.units, settings)];
+      const told = first.includes(limit) ? own.filter(({ mendsAll }) => mendsAll) : own;
+      return [line, ...remedyLines(limit, told, design.units, settings)];
     });
   const failed = open.some(({ verdict }) => verdict === 'fail');
   return [

@@ -28,7 +28,20 @@ it('is of the draft that editors know and knows every key, no other', () => {
   expect(schema.additionalProperties).toBe(false);
   expect(schema.required).toEqual(['trueroll', 'parts']);
   expect(Object.keys(schema.properties!)).toEqual([
-    ...['trueroll', 'name', 'kind', 'units', 'dimensions', 'floor', 'room', 'spacing', 'sitters', 'child'],
+    ...[
+      'trueroll',
+      'name',
+      'kind',
+      'units',
+      'dimensions',
+      'alterations',
+      'keep',
+      'floor',
+      'room',
+      'spacing',
+      'sitters',
+      'child',
+    ],
     ...['parts', 'extras', 'seat', 'back', 'arms', 'loads', 'limits'],
   ]);
 });

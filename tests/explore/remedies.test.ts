@@ -4,6 +4,7 @@ import { describe, expect, it, test } from 'vitest';
 import { checkDesign, withRemedies, type CheckResult } from '../../src/check-design.js';
 import type { Stage } from '../../src/explore/changeable.js';
 import { reportJson } from '../../src/report/json.js';
+import { alterations } from '../../src/names.js';
 import type { LimitObject } from '../../src/report/schema.js';
 
 const fixture = (name: string): string => readFileSync(`fixtures/${name}/design.yaml`, 'utf8');
@@ -20,11 +21,17 @@ type Change = LimitObject['remedies'][number]['changes'][number];
 
 /** As a maker would: the new value in the line of the dimension. */
 function changed(text: string, changes: readonly Change[]): string {
-  return changes.reduce((so, { dimension, to, unit }) => {
-    const written = new RegExp(`(\\b${dimension}: )[^,}#\\n]+`);
-    expect(so).toMatch(written);
-    return so.replace(written, (_, key: string) => `${key}${to} ${unit} `);
-  }, text);
+  const altered = changes.filter(({ dimension }) => dimension in alterations);
+  const line = `alterations: { ${altered.map(({ dimension, to, unit }) => `${dimension}: ${to} ${unit}`).join(', ')} }\n`;
+  return changes.reduce(
+    (so, { dimension, to, unit }) => {
+      if (dimension in alterations) return so;
+      const written = new RegExp(`(\\b${dimension}: )[^,}#\\n]+`);
+      expect(so).toMatch(written);
+      return so.replace(written, (_, key: string) => `${key}${to} ${unit} `);
+    },
+    `${text}\n${altered.length > 0 ? line : ''}`,
+  );
 }
 
 const spoilt: [string, string][] = [
@@ -51,9 +58,23 @@ const spoilt: [string, string][] = [
   ],
 ];
 
-describe.each(spoilt)('%s', (_, text) => {
+const onPaper = spoilt.map(([name, text]): [string, Stage, string] => [name, 'drawing', text]);
+/** What the saw and glue still mend. */
+const made = spoilt
+  .filter(([name]) =>
+    ['knee-high', 'tight-radius', 'a slow one', 'one that touches too far ahead'].includes(name),
+  )
+  .flatMap(
+    ([name, text]) =>
+      [
+        [name, 'cut', text],
+        [name, 'glued', text],
+      ] as [string, Stage, string][],
+  );
+
+describe.each([...onPaper, ...made])('%s, %s', (_, stage, text) => {
   const before = checked(text);
-  const limits = remedied(text);
+  const limits = remedied(text, stage);
   const failing = limits.filter(({ verdict }) => verdict === 'fail');
 
   it('fails, and most of what fails can be mended', () => {
@@ -96,14 +117,23 @@ describe.each(spoilt)('%s', (_, text) => {
     }
   });
 
+  it.runIf(stage === 'glued')('only loses wood, or gains weight and wedges', () => {
+    for (const { remedies } of failing)
+      for (const { dimension, to } of remedies.flatMap(({ changes }) => changes)) {
+        expect(dimension).toMatch(/^(tail|nose)-(end|weight|wedge)$|^(front|back|both)-legs$/);
+        expect(Math.sign(to)).toBe(/weight|wedge/.test(dimension) ? 1 : -1);
+      }
+  });
+
   it('changes by whole steps of a maker, and one step less does not do where one is changed', () => {
     for (const { id, remedies } of failing)
       for (const { changes } of remedies) {
         const [{ dimension, from, to, unit }, ...more] = changes as [Change];
-        const step = unit === 'in' ? 1 / 16 : unit === 'cm' ? 0.1 : 1;
+        const step = { in: 1 / 16, cm: 0.1, mm: 1, lb: 0.1, kg: 0.05 }[unit]!;
         expect(to / step - Math.round(to / step)).toBeCloseTo(0, 6);
         if (more.length > 0) continue;
-        const less = to > from ? to - step : to + step;
+        const less = Number((to > from ? to - step : to + step).toFixed(6));
+        if (less === from) continue;
         const report = reportJson(checked(changed(text, [{ dimension, from, to: less, unit }])));
         const mended = failing.filter((limit) =>
           limit.remedies.some(
@@ -140,7 +170,7 @@ test('a name to keep that the design does not have is a mistake at its place', (
   const result = checkDesign(`${fixture('short-tails')}\nkeep: [tails]\n`, 'design.yaml');
   expect(result).toMatchObject({
     ok: false,
-    issues: [{ expected: 'the name of a dimension of this design', hint: 'did you mean `tail`?' }],
+    issues: [{ expected: 'the name of a dimension of this design, or of an alteration', hint: 'did you mean `tail`?' }],
   });
 });
 
