@@ -170,7 +170,12 @@ test('a name to keep that the design does not have is a mistake at its place', (
   const result = checkDesign(`${fixture('short-tails')}\nkeep: [tails]\n`, 'design.yaml');
   expect(result).toMatchObject({
     ok: false,
-    issues: [{ expected: 'the name of a dimension of this design, or of an alteration', hint: 'did you mean `tail`?' }],
+    issues: [
+      {
+        expected: 'the name of a dimension of this design, or of an alteration',
+        hint: 'did you mean `tail`?',
+      },
+    ],
   });
 });
 

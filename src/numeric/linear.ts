@@ -1,0 +1,53 @@
+/** Linear equations of a few unknowns, by elimination with the largest pivot of each column. */
+
+/**
+ * x with A x = b.
+ * @param rows of A, square
+ * @returns null when they do not decide x: a pivot under `smallest` of the largest number
+ */
+export function solveLinear(rows: readonly (readonly number[])[], b: readonly number[]): number[] | null {
+  const size = b.length;
+  const work = rows.map((row, i) => [...row, b[i]!]);
+  const largest = Math.max(...rows.flat().map(Math.abs));
+  for (let column = 0; column < size; column++) {
+    let pivot = column;
+    for (let i = column + 1; i < size; i++)
+      if (Math.abs(work[i]![column]!) > Math.abs(work[pivot]![column]!)) pivot = i;
+    if (!(Math.abs(work[pivot]![column]!) > smallest * largest)) return null;
+    [work[column], work[pivot]] = [work[pivot]!, work[column]!];
+    for (let i = column + 1; i < size; i++) {
+      const factor = work[i]![column]! / work[column]![column]!;
+      for (let k = column; k <= size; k++) work[i]![k]! -= factor * work[column]![k]!;
+    }
+  }
+  const x = new Array<number>(size).fill(0);
+  for (let i = size - 1; i >= 0; i--) {
+    let sum = work[i]![size]!;
+    for (let k = i + 1; k < size; k++) sum -= work[i]![k]! * x[k]!;
+    x[i] = sum / work[i]![i]!;
+  }
+  return x;
+}
+
+/** Below this a pivot is rounding. */
+const smallest = 1e-13;
+
+/**
+ * The shortest x with A x = b, fewer equations than unknowns: x = Aᵀ (A Aᵀ)⁻¹ b.
+ * @returns null when the equations depend on each other
+ */
+export function shortestSolution(
+  rows: readonly (readonly number[])[],
+  b: readonly number[],
+): number[] | null {
+  const gram = rows.map((row) => rows.map((other) => dotOf(row, other)));
+  const weights = solveLinear(gram, b);
+  if (weights === null) return null;
+  const columns = rows[0]?.length ?? 0;
+  return Array.from({ length: columns }, (_, k) =>
+    rows.reduce((sum, row, i) => sum + row[k]! * weights[i]!, 0),
+  );
+}
+
+const dotOf = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, i) => sum + value * b[i]!, 0);
