@@ -10,6 +10,7 @@ import { changeableIn, valueAfter, type Changeable, type Stage } from './changea
 import { designFunction } from './design-function.js';
 import { judgeFor, type Judgement } from './judge.js';
 import { leastChange } from './least-change.js';
+import { worstOff } from './shortfall.js';
 
 export interface RemedyChange {
   readonly change: Changeable;
@@ -138,10 +139,7 @@ function searchOf(
     const judgement = judged(steps, goals);
     if (judgement === null) return Infinity;
     const ids = new Set(goals.map(({ id }) => id));
-    return judgement.limits
-      .filter(({ id, verdict }) => verdict !== 'pass' && ids.has(id))
-      .map(offOf)
-      .reduce((worst, off) => (Math.abs(off) > Math.abs(worst) ? off : worst), 0);
+    return worstOff(judgement.limits.filter(({ id }) => ids.has(id)));
   };
 
   const alone: Search['alone'] = (index, goals, others = new Map()) => {
@@ -231,14 +229,6 @@ function judgedAt(
     known.set(key, judgement);
     return judgement;
   };
-}
-
-/** Below negative, above positive, over the size of the bound; infinite without a number. */
-function offOf({ value, range: { min, max } }: JudgedLimit): number {
-  if (value === null) return Infinity;
-  const size = Math.max(Math.abs(min ?? 0), Math.abs(max ?? 0)) || 1;
-  if (min !== null && value < min) return (value - min) / size;
-  return max !== null && value > max ? (value - max) / size : Infinity;
 }
 
 function movesOf(
