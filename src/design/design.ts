@@ -80,6 +80,14 @@ export interface LimitInSI {
   readonly range: RangeInSI | null;
 }
 
+/** How far off the shop may be in a named dimension, as the design says. SI. */
+export interface ErrorInSI {
+  readonly dimension: string;
+  /** Even between ± `size`; or normal, `size` its standard deviation. */
+  readonly spread: 'even' | 'normal';
+  readonly size: number;
+}
+
 export interface DesignInSI {
   readonly name: string;
   readonly kind: ChairKind;
@@ -107,4 +115,5 @@ export interface DesignInSI {
   /** What the design changes of the standard loads: SI numbers by setting name; null: the load is off. */
   readonly loads: Readonly<Partial<Record<LoadId, Readonly<Record<string, number>> | null>>>;
   readonly limits: readonly LimitInSI[];
+  readonly errors: readonly ErrorInSI[];
 }

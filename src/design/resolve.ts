@@ -60,7 +60,16 @@ function designInSI(design: Design, si: InSI, rangeInSI: RangeToSI): DesignInSI 
     arms: written.arms ? lineInSI(written.arms, ['rear', 'front'], si) : null,
     loads: loadsInSI(written.loads, si),
     limits: limitsInSI(written.limits, rangeInSI),
+    errors: errorsInSI(written.errors, si),
   };
+}
+
+function errorsInSI(errors: WrittenDesign['errors'] = {}, si: InSI): DesignInSI['errors'] {
+  return Object.entries(errors).map(([dimension, error]) =>
+    'normal' in error
+      ? { dimension, spread: 'normal', size: si(error.normal) }
+      : { dimension, spread: 'even', size: si(error) },
+  );
 }
 
 /** What a floor of its own numbers leaves out is that of the default floor. */

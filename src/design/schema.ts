@@ -4,6 +4,7 @@ import { chairKinds } from '../names.js';
 import { lengthUnits } from '../quantity/units.js';
 import type { Compile } from './compile-values.js';
 import { floorNames, floors, type FloorName } from './floors.js';
+import { errorsSchema } from './schema-errors.js';
 import { limitsSchema, loadsSchema } from './schema-loads.js';
 import { extraSchema, partSchema } from './schema-parts.js';
 import { childSchema, sittersSchema } from './schema-people.js';
@@ -41,6 +42,7 @@ export function designSchema(compile: Compile) {
     arms: block('the line of the arms: rear, front', { rear: point, front: point }).optional(),
     loads: loadsSchema(schemas).optional(),
     limits: limitsSchema(schemas).optional(),
+    errors: errorsSchema(schemas).optional(),
   });
   return rule(design, somewhereToSit);
 }

@@ -29,7 +29,7 @@ it('is of the draft that editors know and knows every key, no other', () => {
   expect(schema.required).toEqual(['trueroll', 'parts']);
   expect(Object.keys(schema.properties!)).toEqual([
     ...['trueroll', 'name', 'kind', 'units', 'dimensions', 'floor', 'room', 'spacing', 'sitters', 'child'],
-    ...['parts', 'extras', 'seat', 'back', 'arms', 'loads', 'limits'],
+    ...['parts', 'extras', 'seat', 'back', 'arms', 'loads', 'limits', 'errors'],
   ]);
 });
 
