@@ -1,33 +1,73 @@
 /** Design → Chair. After this nobody looks at the design file again. */
 import type { DesignInSI, PartInSI } from '../design/design.js';
-import { outlineMoments } from '../geometry/area-moments.js';
+import { outlineMoments, type AreaMoments } from '../geometry/area-moments.js';
 import { combineMasses } from '../mass.js';
 import type { Chair, ChairPart } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
 import { lineFaults } from './line-faults.js';
 import { partOutline, type PartOutline } from './part-outline.js';
-import { rockerFaults, rolledOn } from './rockers.js';
+import { rollingMaker, type RolledOn } from './rockers.js';
 
 export type BuiltChair =
   | { readonly ok: true; readonly chair: Chair }
   | { readonly ok: false; readonly faults: readonly DrawingFault[] };
 
-export function buildChair(design: DesignInSI): BuiltChair {
-  const outlines = design.parts.map(({ outline }) => partOutline(outline));
-  const faults = outlines.flatMap((made, part) =>
-    made.ok ? [] : made.faults.map(({ outline, flaw }) => ({ path: pathTo(part, outline), flaw })),
-  );
-  if (faults.length > 0) return { ok: false, faults };
-  const drawn = outlines as PartOutline[];
-  const rolling = [...rockerFaults(design, drawn), ...lineFaults(design)];
-  return rolling.length > 0 ? { ok: false, faults: rolling } : { ok: true, chair: assemble(design, drawn) };
+export const buildChair = (design: DesignInSI): BuiltChair => chairBuilder()(design);
+
+/**
+ * Builds chair after chair of designs that are mostly the same: of a part that is the very same object as the last time
+ * nothing is worked out again.
+ */
+export function chairBuilder(): (design: DesignInSI) => BuiltChair {
+  const outlineOf = keptByPlace((part: number, words: PartInSI['outline']) => outlined(part, words));
+  const weighed = keptByPlace((_, part: PartInSI, { shape }: Outlined) => weigh(part, shape!));
+  const rollingOf = rollingMaker();
+  return (design) => {
+    const outlines = design.parts.map(({ outline }, i) => outlineOf(i, outline));
+    const faults = outlines.flatMap((one) => one.faults);
+    if (faults.length > 0) return { ok: false, faults };
+    const drawn = outlines.map(({ shape }) => shape!);
+    const { faults: ofRockers, rolledOn } = rollingOf(design, drawn);
+    const others = [...ofRockers, ...lineFaults(design)];
+    if (others.length > 0) return { ok: false, faults: others };
+    const parts = design.parts.map((part, i) => weighed(i, part, outlines[i]!));
+    return { ok: true, chair: assemble(design, parts, rolledOn()) };
+  };
+}
+
+/** What was made of the same things at the same place the last time is kept. */
+function keptByPlace<Things extends readonly unknown[], Made>(
+  make: (place: number, ...of: Things) => Made,
+): (place: number, ...of: Things) => Made {
+  const kept: ({ readonly of: Things; readonly made: Made } | undefined)[] = [];
+  return (place, ...of) => {
+    const before = kept[place];
+    if (before?.of.every((thing, i) => thing === of[i])) return before.made;
+    const made = make(place, ...of);
+    kept[place] = { of, made };
+    return made;
+  };
+}
+
+/** The outline of a part with its moments, or what is wrong with it. */
+interface Outlined {
+  readonly shape: (PartOutline & { readonly moments: AreaMoments }) | null;
+  readonly faults: readonly DrawingFault[];
+}
+
+function outlined(part: number, words: PartInSI['outline']): Outlined {
+  const made = partOutline(words);
+  if (made.ok) return { shape: { ...made, moments: outlineMoments(made.outline) }, faults: [] };
+  return {
+    shape: null,
+    faults: made.faults.map(({ outline, flaw }) => ({ path: pathTo(part, outline), flaw })),
+  };
 }
 
 const pathTo = (part: number, outline: number | null): (string | number)[] =>
   outline === null ? ['parts', part, 'outline'] : ['parts', part, 'outline', outline];
 
-function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
-  const parts = design.parts.map((part, i) => weigh(part, outlines[i]!));
+function assemble(design: DesignInSI, parts: readonly ChairPart[], rolledOn: RolledOn): Chair {
   const extras = design.extras.map(({ name, mass, at, inertia }) => ({
     name,
     count: 1,
@@ -47,7 +87,7 @@ function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
     extras,
     body,
     offset: moment / body.mass,
-    ...rolledOn(design, outlines),
+    ...rolledOn,
     seat,
     back,
     arms,
@@ -59,9 +99,11 @@ function assemble(design: DesignInSI, outlines: readonly PartOutline[]): Chair {
 const leftwards = ({ side }: PartInSI): number => ({ left: 1, right: -1, both: 0 })[side ?? 'both'];
 
 /** A prism across the chair: m = ρ A b (or as weighed), I = m J / A, for all pieces of the part. */
-function weigh(part: PartInSI, { outline }: PartOutline): ChairPart {
+function weigh(
+  part: PartInSI,
+  { outline, moments: { area, centroid, polar } }: NonNullable<Outlined['shape']>,
+): ChairPart {
   const { name, count, across } = part;
-  const { area, centroid, polar } = outlineMoments(outline);
   const one = part.mass ?? (part.density ?? NaN) * area * (across ?? NaN);
   if (!(one > 0)) throw new RangeError(`weigh: part ${name} of ${one} kg`);
   const mass = count * one;

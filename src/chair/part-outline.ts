@@ -12,6 +12,8 @@ import { rocker } from '../geometry/words/rocker.js';
 
 export interface PartOutline {
   readonly outline: Outline;
+  /** The boundaries of its solids: all that the floor can touch. */
+  readonly solids: readonly Loop[];
   /** Ends of a rocker's bottom edge; null when no word of the part is a rocker. */
   readonly ends: readonly [Point, Point] | null;
 }
@@ -50,7 +52,8 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
       faults: judged.flaws.map((flaw) => ({ outline: loops[flaw.loop]?.outline ?? null, flaw })),
     };
   const ends = built.find((word) => word.ends !== null && !word.hole)?.ends ?? null;
-  return { ok: true, outline: judged.outline, ends };
+  const solids = judged.outline.map(({ boundary }) => boundary);
+  return { ok: true, outline: judged.outline, solids, ends };
 }
 
 function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {

@@ -3,29 +3,53 @@ import type { DesignInSI, PartInSI } from '../design/design.js';
 import { millimetres } from '../geometry/flaw.js';
 import { meanProfile } from '../geometry/mean-profile.js';
 import { meanSurface, type Side } from '../geometry/mean-surface.js';
+import type { Loop } from '../geometry/piece.js';
 import type { Point } from '../geometry/point.js';
-import { profileOf } from '../geometry/profile.js';
+import { profileMaker } from '../geometry/profile.js';
 import { awayFromHull, runningSurface } from '../geometry/running-surface.js';
 import { surfaceShape, type SurfaceShape } from '../geometry/surface-shape.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
 import type { PartOutline } from './part-outline.js';
 
-type RolledOn = Pick<Chair, 'profile' | 'surface' | 'surfaceShape' | 'sides'>;
+export type RolledOn = Pick<Chair, 'profile' | 'surface' | 'surfaceShape' | 'sides'>;
 
-/** What is wrong with the sides and the stated ends of the parts that the chair runs on. */
-export function rockerFaults({ parts }: DesignInSI, outlines: readonly PartOutline[]): DrawingFault[] {
-  const several = parts.flatMap(({ side, count }, part) =>
-    side !== null && count !== 1
-      ? [fault(part, 'side', 'a count of 1: it is on one side only', `${count}`)]
-      : [],
-  );
-  if (parts.every(({ side }) => side === null)) return [...endsOff(sideOf(parts, outlines, null), parts)];
-  if (parts.every(({ side }) => side === 'left') || parts.every(({ side }) => side === 'right'))
-    return [...several, fault(0, 'side', 'parts on both sides', 'one side only')];
-  const sides = [sideOf(parts, outlines, 'right'), sideOf(parts, outlines, 'left')];
-  return [...several, ...unpaired(sides, parts), ...sides.flatMap((side) => endsOff(side, parts))];
+export interface Rolling {
+  /** What is wrong with the sides and the stated ends of the parts that the chair runs on. */
+  readonly faults: readonly DrawingFault[];
+  /** When nothing is. */
+  readonly rolledOn: () => RolledOn;
 }
+
+/** Makes one after the other for chairs that are mostly the same. */
+export function rollingMaker(): (design: DesignInSI, outlines: readonly PartOutline[]) => Rolling {
+  const [whole, right, left] = [sideMaker(null), sideMaker('right'), sideMaker('left')];
+  return ({ parts }, outlines) => {
+    const several = parts.flatMap(({ side, count }, part) =>
+      side !== null && count !== 1
+        ? [fault(part, 'side', 'a count of 1: it is on one side only', `${count}`)]
+        : [],
+    );
+    if (parts.every(({ side }) => side === null)) {
+      const side = whole(parts, outlines);
+      return { faults: endsOff(side, parts), rolledOn: () => alike(side) };
+    }
+    if (parts.every(({ side }) => side === 'left') || parts.every(({ side }) => side === 'right'))
+      return {
+        faults: [...several, fault(0, 'side', 'parts on both sides', 'one side only')],
+        rolledOn: never,
+      };
+    const sides = [right(parts, outlines), left(parts, outlines)] as const;
+    return {
+      faults: [...several, ...unpaired(sides, parts), ...sides.flatMap((side) => endsOff(side, parts))],
+      rolledOn: () => unlike(...sides),
+    };
+  };
+}
+
+const never = (): never => {
+  throw new RangeError('rolledOn: a chair with faults');
+};
 
 const fault = (part: number, key: string, expected: string, found: string, hint?: string): DrawingFault => ({
   path: ['parts', part, ...key.split('.')],
@@ -56,33 +80,55 @@ function endsOff({ profile, surface: { owner } }: Side, parts: readonly PartInSI
   });
 }
 
-export function rolledOn({ parts }: DesignInSI, outlines: readonly PartOutline[]): RolledOn {
-  if (parts.every(({ side }) => side === null)) {
-    const { profile, surface } = sideOf(parts, outlines, null);
-    return { profile, surface, surfaceShape: surfaceShape(profile, surface), sides: null };
-  }
-  const [left, right] = [sideOf(parts, outlines, 'right'), sideOf(parts, outlines, 'left')];
+const alike = ({ profile, surface, shape }: ShapedSide): RolledOn => ({
+  profile,
+  surface,
+  surfaceShape: shape,
+  sides: null,
+});
+
+function unlike(left: ShapedSide, right: ShapedSide): RolledOn {
   const profile = meanProfile(left.profile, right.profile);
   return {
     profile,
     surface: meanSurface(profile, left, right),
-    surfaceShape: worse(surfaceShape(left.profile, left.surface), surfaceShape(right.profile, right.surface)),
+    surfaceShape: worse(left.shape, right.shape),
     sides: { left, right },
   };
 }
 
-/** Profile and running surface of all parts but those of the other side; owners are indices of the design's parts. */
-function sideOf(
-  parts: readonly PartInSI[],
-  outlines: readonly PartOutline[],
-  without: PartInSI['side'],
-): Side {
-  const loops = outlines.map(({ outline }, i) =>
-    without !== null && parts[i]!.side === without ? [] : outline.map(({ boundary }) => boundary),
-  );
-  const profile = profileOf(loops);
-  return { profile, surface: runningSurface(profile, (part) => statedEnds(parts[part]!, outlines[part]!)) };
+interface ShapedSide extends Side {
+  readonly shape: SurfaceShape;
 }
+
+/**
+ * Profile and running surface of all parts but those of the other side; owners are indices of the design's parts. Worked
+ * out anew only when another outline is given, or its part says otherwise where it ends.
+ */
+function sideMaker(
+  without: PartInSI['side'],
+): (parts: readonly PartInSI[], outlines: readonly PartOutline[]) => ShapedSide {
+  const profileFor = profileMaker();
+  let last: { readonly side: ShapedSide; readonly ends: readonly Point[] } | undefined;
+  return (parts, outlines) => {
+    const bodies = outlines.map(({ solids }, i) =>
+      without !== null && parts[i]!.side === without ? nothing : solids,
+    );
+    const profile = profileFor(bodies);
+    const ends = (part: number): readonly [Point, Point] | null => statedEnds(parts[part]!, outlines[part]!);
+    const stated = last && (ends(last.side.surface.owner) ?? []);
+    if (last && last.side.profile === profile && sameEnds(last.ends, stated!)) return last.side;
+    const surface = runningSurface(profile, ends);
+    const side = { profile, surface, shape: surfaceShape(profile, surface) };
+    last = { side, ends: ends(surface.owner) ?? [] };
+    return side;
+  };
+}
+
+const nothing: readonly Loop[] = [];
+
+const sameEnds = (a: readonly Point[], b: readonly Point[]): boolean =>
+  a.length === b.length && a.every(({ x, y }, i) => x === b[i]!.x && y === b[i]!.y);
 
 const statedEnds = ({ runs }: PartInSI, { ends }: PartOutline): readonly [Point, Point] | null =>
   runs ? [runs.from, runs.to] : ends;

@@ -8,10 +8,13 @@ import type { SeatedFigures } from './default-limits.js';
 import type { Limit } from './limit.js';
 import { judge, marginIn, type JudgedLimit } from './verdict.js';
 
-export interface MeasuredLoad {
+/** A load and what is asked of it: all its measures, or each worked out when it is asked for. */
+export interface MeasuredLoad<Answers = Measured> {
   readonly record: LoadRecord;
-  readonly measured: Measured;
+  readonly measured: Answers;
 }
+
+type Asked = MeasuredLoad<Pick<Measured, 'get'>>;
 
 /**
  * Every limit judged on the load it is for; a load without a rest fails its limit `rest`, its others are unknown.
@@ -19,29 +22,45 @@ export interface MeasuredLoad {
  */
 export function judgeLoads(
   limits: readonly Limit[],
-  measuredLoads: readonly MeasuredLoad[],
+  measuredLoads: readonly Asked[],
   whyNotRolled: (load: LoadId) => string,
 ): JudgedLimit[] {
-  const judged = measuredLoads.flatMap((measured) => [
-    ...restLimit(measured.record),
-    ...limits.filter((limit) => isFor(limit, measured.record)).flatMap((limit) => judgeOne(limit, measured)),
-  ]);
   const rolled = new Set(measuredLoads.map(({ record }) => record.load.id));
   const open = limits.filter(({ load, asked }) => asked && !rolled.has(load));
-  return [...judged, ...open.map((limit) => judgedOn(limit, missing(whyNotRolled(limit.load))))];
+  return [
+    ...judgeRolled(groupedByLoad(limits), measuredLoads),
+    ...open.map((limit) => judgedOn(limit, missing(whyNotRolled(limit.load)))),
+  ];
 }
+
+/** The limits on one load of one sitter. */
+export type LimitsOf = (load: LoadId, sitter: string | null) => readonly Limit[];
+
+export function groupedByLoad(limits: readonly Limit[]): LimitsOf {
+  const groups = new Map<LoadId, Map<string | null, Limit[]>>();
+  for (const limit of limits) {
+    const ofLoad = groups.get(limit.load) ?? new Map<string | null, Limit[]>();
+    groups.set(limit.load, ofLoad.set(limit.sitter, [...(ofLoad.get(limit.sitter) ?? []), limit]));
+  }
+  return (load, sitter) => groups.get(load)?.get(sitter) ?? [];
+}
+
+/** Only of the loads that were rolled. */
+export const judgeRolled = (limitsOf: LimitsOf, loads: readonly Asked[]): JudgedLimit[] =>
+  loads.flatMap((asked) => {
+    const { record } = asked;
+    const own = limitsOf(record.load.id, record.load.sitter).flatMap((limit) => judgeOne(limit, asked));
+    return [...restLimit(record), ...own];
+  });
 
 /** Of each sitter; getting up is counted from the same rest, where the seated load is off. */
 export const seatedFigures =
-  (loads: readonly MeasuredLoad[]) =>
+  (loads: readonly Asked[]) =>
   (sitter: string | null): SeatedFigures => {
     const ids: readonly LoadId[] = ['seated', 'getting-up'];
     const of = loads.find(({ record: { load } }) => ids.includes(load.id) && load.sitter === sitter);
     return { rockerEndBack: of?.record.roll.atRest?.back.rockerEnd ?? null };
   };
-
-const isFor = ({ load, sitter }: Limit, record: LoadRecord): boolean =>
-  load === record.load.id && sitter === record.load.sitter;
 
 const anyRange: RangeInSI = { min: null, max: null };
 
@@ -66,7 +85,7 @@ function restLimit({ load, noRest }: LoadRecord): JudgedLimit[] {
  * A default limit on what the file does not give is left out, one that the design asks for is unknown; so is either where
  * the number should be there and is not. A load that goes over fails all of them.
  */
-function judgeOne(limit: Limit, { record, measured }: MeasuredLoad): JudgedLimit[] {
+function judgeOne(limit: Limit, { record, measured }: Asked): JudgedLimit[] {
   const found = measured.get(limit.measure) ?? missing('this load has no such measure');
   const beside = isMissing(found) && found.beside === true;
   if (beside && !limit.asked) return [];

@@ -32,16 +32,27 @@ function loadsMeant(measure: MeasureKey, { persons, child }: People): LoadId[] {
 
 const withChild = (load: LoadId): boolean => load.endsWith('with-a-child');
 
+/** Something of one measure on one load. */
+type OfPair<T> = ReadonlyMap<LoadId, ReadonlyMap<MeasureKey, T>>;
+
+const noPairs = <T>(): Map<LoadId, Map<MeasureKey, T>> =>
+  new Map(loadIds.map((load) => [load, new Map<MeasureKey, T>()]));
+
 /** What a design says of one measure on one load: a range, or null when it drops the limit. */
-type Stated = ReadonlyMap<string, RangeInSI | null>;
-const pair = (load: LoadId, measure: MeasureKey): string => `${load} ${measure}`;
+type Stated = OfPair<RangeInSI | null>;
+
+const usualLimits: OfPair<DefaultLimit> = (() => {
+  const usual = noPairs<DefaultLimit>();
+  for (const limit of defaultLimits) usual.get(limit.load)!.set(limit.measure, limit);
+  return usual;
+})();
 
 function statedBy({ limits }: DesignInSI, people: People): Stated {
-  const stated = new Map<string, RangeInSI | null>();
+  const stated = noPairs<RangeInSI | null>();
   for (const { load, measure, range } of limits)
     if (load === null)
-      for (const meant of loadsMeant(measure, people)) stated.set(pair(meant, measure), range);
-  for (const { load, measure, range } of limits) if (load !== null) stated.set(pair(load, measure), range);
+      for (const meant of loadsMeant(measure, people)) stated.get(meant)!.set(measure, range);
+  for (const { load, measure, range } of limits) if (load !== null) stated.get(load)!.set(measure, range);
   return stated;
 }
 
@@ -56,10 +67,15 @@ export function limitsOf(
 ): Limit[] {
   const { persons } = people;
   const stated = statedBy(design, people);
+  const nobody: readonly (string | null)[] = [null];
+  const names = persons.map(({ name }) => name);
   return loadIds.flatMap((load) => {
-    const sitters = loads[load].sitter && persons.length > 0 ? persons.map(({ name }) => name) : [null];
+    const measuresHere = measureKeys.filter(
+      (measure) => stated.get(load)!.has(measure) || usualLimits.get(load)!.has(measure),
+    );
+    const sitters = loads[load].sitter && names.length > 0 ? names : nobody;
     return sitters.flatMap((sitter, index) =>
-      measureKeys.flatMap((measure) =>
+      measuresHere.flatMap((measure) =>
         limitOn(load, measure, sitter, index === 0, design, stated, seatedOf(sitter)),
       ),
     );
@@ -75,12 +91,11 @@ function limitOn(
   stated: Stated,
   seated: SeatedFigures,
 ): Limit[] {
-  const own = stated.get(pair(load, measure));
+  const own = stated.get(load)!.get(measure);
   if (own === null) return [];
   if (own !== undefined)
     return [{ load, measure, sitter, range: own, basis: 'the design’s own', asked: true, cautioned: null }];
-  const usual = defaultLimits.find((limit) => limit.load === load && limit.measure === measure);
-  if (usual === undefined) return [];
+  const usual = usualLimits.get(load)!.get(measure)!;
   const range = usual.range(design, seated);
   if (range === null) return [];
   const basis = `${defaultBasis}: ${usual.why}`;

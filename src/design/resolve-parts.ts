@@ -24,7 +24,8 @@ export function lineInSI<End extends string>(
   return Object.fromEntries(ends.map((end) => [end, pointInSI(line[end], si)])) as Record<End, Point>;
 }
 
-export function partInSI(part: WrittenPart, si: InSI): PartInSI {
+/** All of a part but its outline. */
+export function partInSI(part: Omit<WrittenPart, 'outline'>, si: InSI): Omit<PartInSI, 'outline'> {
   return {
     name: part.name,
     count: part.count ? si(part.count) : 1,
@@ -34,9 +35,11 @@ export function partInSI(part: WrittenPart, si: InSI): PartInSI {
     mass: orNull(part.mass ?? part.weight, si),
     side: part.side ?? null,
     runs: part.runs ? lineInSI(part.runs, ['from', 'to'], si) : null,
-    outline: [part.outline].flat().map((outline) => outlineInSI(outline, si)),
   };
 }
+
+export const outlinesInSI = ({ outline }: WrittenPart, si: InSI): OutlineInSI[] =>
+  [outline].flat().map((each) => outlineInSI(each, si));
 
 function outlineInSI(
   { hole = false, rocker, bar, circle, rectangle, path }: WrittenOutline,

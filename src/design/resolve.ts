@@ -1,5 +1,5 @@
 /** A design's values as SI numbers, for its own named values or for others. A sweep asks ten thousand times: nothing is compiled here. */
-import type { DesignInSI } from './design.js';
+import type { DesignInSI, PartInSI } from './design.js';
 import { notFinite } from './dimensions.js';
 import { defaultFloor, floors } from './floors.js';
 import { inFileOrder, type Checked, type Issue } from './issue.js';
@@ -8,9 +8,9 @@ import type { Path } from './plain-data.js';
 import { issueAt } from './issue-at.js';
 import type { Design } from './read-design.js';
 import { limitsInSI, loadsInSI, type RangeToSI } from './resolve-loads.js';
-import { extraInSI, lineInSI, orNull, partInSI, type InSI } from './resolve-parts.js';
+import { extraInSI, lineInSI, orNull, outlinesInSI, partInSI, type InSI } from './resolve-parts.js';
 import { childInSI, sittersInSI } from './resolve-people.js';
-import type { WrittenDesign } from './schema.js';
+import type { WrittenDesign, WrittenPart } from './schema.js';
 import { faultOfRange, faultOfValue, type Value, type ValueRange } from './value.js';
 
 /** What a fault was found in, and what it is. */
@@ -22,45 +22,116 @@ const asStated: ReadonlyMap<string, number> = new Map();
  * @param values SI numbers that take the place of named values; what is made of them follows.
  * @throws RangeError when the design has no value of that name, or the number is not finite.
  */
-export function resolveDesign(design: Design, values = asStated): Checked<DesignInSI> {
-  const names = namedValues(design, values);
-  if (!names.ok) return names;
-  const faults: Fault[] = [];
-  const si: InSI = (value) => {
-    const number = value.quantity.valueIn(names.value);
-    const words = faultOfValue(value, number);
-    if (words) faults.push([value, words]);
-    return number;
+export const resolveDesign = (design: Design, values = asStated): Checked<DesignInSI> =>
+  designResolver(design)(values);
+
+/**
+ * Resolves one design for named value after named value. What uses no name that has changed since the last time comes
+ * back as the very same object.
+ */
+export function designResolver(
+  design: Design,
+): (values?: ReadonlyMap<string, number>) => Checked<DesignInSI> {
+  const sections = sectionsOf(design);
+  return (values = asStated) => {
+    const names = namedValues(design, values);
+    if (!names.ok) return names;
+    const faults: Fault[] = [];
+    const value = sections((section) => {
+      const made = section(names.value);
+      faults.push(...made.faults);
+      return made.value;
+    });
+    return faults.length === 0 ? { ok: true, value } : { ok: false, issues: issuesOf(faults, design) };
   };
-  const rangeInSI: RangeToSI = (range) => {
-    const ends = { min: orNull(range.min, si), max: orNull(range.max, si) };
-    const words = faultOfRange(range, ends.min, ends.max);
-    if (words) faults.push([range, words]);
-    return ends;
-  };
-  const value = designInSI(design, si, rangeInSI);
-  return faults.length === 0 ? { ok: true, value } : { ok: false, issues: issuesOf(faults, design) };
 }
 
-function designInSI(design: Design, si: InSI, rangeInSI: RangeToSI): DesignInSI {
-  const { written, name } = design;
-  return {
-    name,
-    kind: written.kind ?? 'adult',
-    units: written.units ?? 'in',
-    floor: floorInSI(written.floor, si),
+/** Some of the design in SI for the named values, with what is wrong in it. */
+type Section<T> = (names: ReadonlyMap<string, number>) => {
+  readonly value: T;
+  readonly faults: readonly Fault[];
+};
+
+/** Takes the value of a section. */
+type Take = <T>(section: Section<T>) => T;
+
+/** @param of what is made of it: the names in it decide whether it is made anew */
+function sectionOf<T>(of: unknown, make: (si: InSI, rangeInSI: RangeToSI) => T): Section<T> {
+  const used = [...new Set(namesWithin(of))];
+  let last: { readonly at: readonly number[]; readonly made: ReturnType<Section<T>> } | undefined;
+  return (names) => {
+    if (last && used.every((name, i) => names.get(name) === last!.at[i])) return last.made;
+    const faults: Fault[] = [];
+    const si: InSI = (value) => {
+      const number = value.quantity.valueIn(names);
+      const words = faultOfValue(value, number);
+      if (words) faults.push([value, words]);
+      return number;
+    };
+    const rangeInSI: RangeToSI = (range) => {
+      const ends = { min: orNull(range.min, si), max: orNull(range.max, si) };
+      const words = faultOfRange(range, ends.min, ends.max);
+      if (words) faults.push([range, words]);
+      return ends;
+    };
+    const made = { value: make(si, rangeInSI), faults };
+    last = { at: used.map((name) => names.get(name)!), made };
+    return made;
+  };
+}
+
+/** Of all values in a piece of the written design. */
+function namesWithin(written: unknown): readonly string[] {
+  if (typeof written !== 'object' || written === null) return [];
+  if ('quantity' in written) return (written as Value).quantity.names;
+  return Object.values(written).flatMap(namesWithin);
+}
+
+function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
+  const floor = sectionOf(written.floor, (si) => floorInSI(written.floor, si));
+  const room = sectionOf([written.room, written.spacing], (si) => ({
     wall: orNull(written.room?.wall, si),
     spacing: orNull(written.spacing, si),
-    sitters: sittersInSI(written.sitters, si),
-    child: childInSI(written.child, si),
-    parts: written.parts.map((part) => partInSI(part, si)),
-    extras: (written.extras ?? []).map((extra) => extraInSI(extra, si)),
+  }));
+  const sitters = sectionOf(written.sitters, (si) => sittersInSI(written.sitters, si));
+  const child = sectionOf(written.child, (si) => childInSI(written.child, si));
+  const parts = written.parts.map(partSection);
+  const extras = sectionOf(written.extras, (si) => (written.extras ?? []).map((each) => extraInSI(each, si)));
+  const lines = sectionOf([written.seat, written.back, written.arms], (si) => ({
     seat: written.seat ? lineInSI(written.seat, ['front', 'rear'], si) : null,
     back: written.back ? lineInSI(written.back, ['foot', 'top'], si) : null,
     arms: written.arms ? lineInSI(written.arms, ['rear', 'front'], si) : null,
-    loads: loadsInSI(written.loads, si),
-    limits: limitsInSI(written.limits, rangeInSI),
-    errors: errorsInSI(written.errors, si),
+  }));
+  const loads = sectionOf(written.loads, (si) => loadsInSI(written.loads, si));
+  const limits = sectionOf(written.limits, (_, rangeInSI) => limitsInSI(written.limits, rangeInSI));
+  const errors = sectionOf(written.errors, (si) => errorsInSI(written.errors, si));
+  return (take) => ({
+    name,
+    kind: written.kind ?? 'adult',
+    units: written.units ?? 'in',
+    floor: take(floor),
+    ...take(room),
+    sitters: take(sitters),
+    child: take(child),
+    parts: parts.map((part) => part(take)),
+    extras: take(extras),
+    ...take(lines),
+    loads: take(loads),
+    limits: take(limits),
+    errors: take(errors),
+  });
+}
+
+/** A part whose outline stays the same where only its other sizes change. */
+function partSection(part: WrittenPart): (take: Take) => PartInSI {
+  const outline = sectionOf(part.outline, (si) => outlinesInSI(part, si));
+  const own = sectionOf({ ...part, outline: null }, (si) => partInSI(part, si));
+  let last: { readonly own: Omit<PartInSI, 'outline'>; readonly part: PartInSI } | undefined;
+  return (take) => {
+    const [sizes, words] = [take(own), take(outline)];
+    if (last?.own !== sizes || last.part.outline !== words)
+      last = { own: sizes, part: { ...sizes, outline: words } };
+    return last.part;
   };
 }
 

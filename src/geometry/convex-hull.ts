@@ -31,20 +31,81 @@ const sliver = 1e-13;
 /** Corners nearer than this share of the size are one corner drawn twice. */
 const hair = 1e-12;
 
+/** The upper envelope of the supports of some outlines, over one turn of leans. */
+interface Envelope {
+  readonly spans: readonly Span[];
+  /** The farthest that anything of it lies from the origin, roughly, metres. */
+  readonly size: number;
+}
+
+/** The outline of a body as its loops. */
+type Body = readonly Loop[];
+
 /**
  * The hull as elements in order of lean, covering one turn from the first `from`. Between two elements whose
  * contacts differ lies a flat.
  * @param bodies one list of loops for each body; equal boundaries go to the body that comes first.
  * @throws RangeError on numbers that are not finite, or when there is nothing.
  */
-export function convexHull(bodies: readonly (readonly Loop[])[]): OutlineElement[] {
-  const loops = bodies.flatMap((own, owner) => own.map((loop) => ({ loop, owner })));
-  const start = -Math.PI;
-  const single = loops.flatMap(({ loop, owner }) => spansOfLoop(loop, owner, start));
-  if (single.length === 0) throw new RangeError('convexHull: no outline');
+export const convexHull = (bodies: readonly Body[]): OutlineElement[] => hullMaker()(bodies);
+
+/**
+ * Makes hull after hull of bodies that are mostly the same: of what is the very same object as the last time, alone or
+ * with its neighbours, the envelope is kept.
+ */
+export function hullMaker(): typeof convexHull {
+  const ofBody = leafMaker();
+  const merged: (Merged | undefined)[] = [];
+  return (bodies) => {
+    const leaves = bodies.flatMap((body, owner) => (body.length === 0 ? [] : [ofBody(body, owner)]));
+    if (leaves.length === 0) throw new RangeError('convexHull: no outline');
+    const { spans, size } = mergedAll(leaves, 0, leaves.length, 1, merged);
+    return closeTurn(withoutRounding(spans, size), size);
+  };
+}
+
+function leafMaker(): (body: Body, owner: number) => Envelope {
+  const kept: ({ readonly body: Body; readonly envelope: Envelope } | undefined)[] = [];
+  return (body, owner) => {
+    const before = kept[owner];
+    if (before?.body === body) return before.envelope;
+    const envelope = envelopeOfBody(body, owner);
+    kept[owner] = { body, envelope };
+    return envelope;
+  };
+}
+
+function envelopeOfBody(body: Body, owner: number): Envelope {
+  const single = body.flatMap((loop) => spansOfLoop(loop, owner, -Math.PI));
   const size = single.flat().reduce((largest, { carrier }) => Math.max(largest, extent(carrier)), 0);
   if (!Number.isFinite(size)) throw new RangeError(`convexHull: an outline of size ${size}`);
-  return closeTurn(withoutRounding(envelopeOf(single, tie * size), size), size);
+  return { spans: envelopeOf(single, tie * size), size };
+}
+
+interface Merged {
+  readonly first: Envelope;
+  readonly second: Envelope;
+  readonly both: Envelope;
+}
+
+/** Halves and quarters of the list, each merged anew only where one of its two halves is another than before. */
+function mergedAll(
+  leaves: readonly Envelope[],
+  from: number,
+  to: number,
+  node: number,
+  kept: (Merged | undefined)[],
+): Envelope {
+  if (to - from === 1) return leaves[from]!;
+  const middle = (from + to) >> 1;
+  const first = mergedAll(leaves, from, middle, 2 * node, kept);
+  const second = mergedAll(leaves, middle, to, 2 * node + 1, kept);
+  const before = kept[node];
+  if (before?.first === first && before.second === second) return before.both;
+  const size = Math.max(first.size, second.size);
+  const both = { spans: merge(first.spans, second.spans, tie * size), size };
+  kept[node] = { first, second, both };
+  return both;
 }
 
 /** The farthest that anything of it lies from the origin, roughly. */

@@ -7,7 +7,7 @@
  *
  * A look-up is a binary search among the elements: O(log n).
  */
-import { convexHull } from './convex-hull.js';
+import { convexHull, hullMaker } from './convex-hull.js';
 import { contactOn, lengthTo, radiusOn, supportOn, type HullElement } from './hull-element.js';
 import { ahead, fullTurn } from './lean.js';
 import type { Loop } from './piece.js';
@@ -28,6 +28,18 @@ export interface Profile {
 const shortestFlat = 1e-9;
 
 export const profileOf = (bodies: readonly (readonly Loop[])[]): Profile => profileFrom(convexHull(bodies));
+
+/** Profile after profile of bodies that are mostly the same, like `hullMaker`; of the same bodies the same profile. */
+export function profileMaker(): typeof profileOf {
+  const hullOf = hullMaker();
+  let last: { readonly bodies: Parameters<typeof profileOf>[0]; readonly profile: Profile } | undefined;
+  return (bodies) => {
+    const same =
+      last?.bodies.length === bodies.length && last.bodies.every((body, i) => body === bodies[i]);
+    if (last === undefined || !same) last = { bodies, profile: profileFrom(hullOf(bodies)) };
+    return last.profile;
+  };
+}
 
 /** @param elements in order of lean, each beginning where the one before ends, over one turn */
 export function profileFrom(elements: readonly HullElement[]): Profile {

@@ -11,10 +11,18 @@ import { bodyAtStart, leaningBackHard, leaningDefaults } from './leaning-back-ha
 import { standardSwing, type Load } from './load.js';
 import type { People, Person } from './people.js';
 
-/** The loads that a design is put through, in the order of the contract, each for every sitter, as the design changes them. */
-export function loadsOf(design: DesignInSI, chair: Chair, { persons, child }: People): Load[] {
+/**
+ * The loads that a design is put through, in the order of the contract, each for every sitter, as the design changes them.
+ * @param wanted no others than these
+ */
+export function loadsOf(
+  design: DesignInSI,
+  chair: Chair,
+  { persons, child }: People,
+  wanted: readonly LoadId[] = loadIds,
+): Load[] {
   return loadIds
-    .filter((id) => design.loads[id] !== null)
+    .filter((id) => design.loads[id] !== null && wanted.includes(id))
     .flatMap((id): Load[] => {
       if (!standardLoads[id].sitter) return [chairAlone(id, chair, design)];
       if (withChild(id) && child === null) return [];

@@ -58,8 +58,12 @@ export const catalogue = {
 export type Measured = ReadonlyMap<MeasureKey, OrMissing<number>>;
 
 export function measureLoad(record: LoadRecord): Measured {
-  return new Map(measuresOf(record.load.id).map((key) => [key, finite(catalogue[key](record), key)]));
+  return new Map(measuresOf(record.load.id).map((key) => [key, measureNow(record, key)]));
 }
+
+/** One of them. */
+export const measureNow = (record: LoadRecord, key: MeasureKey): OrMissing<number> =>
+  finite(catalogue[key](record), key);
 
 /** A number that is none is a broken promise of the mechanics, never an answer. */
 function finite(value: OrMissing<number>, key: MeasureKey): OrMissing<number> {

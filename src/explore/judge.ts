@@ -1,0 +1,74 @@
+/**
+ * Limits judged on a chair of a sweep or a search: the same verdicts as a check gives, but only of the loads that are
+ * wanted, and a measure is worked out only when a limit or somebody asks for it.
+ */
+import {
+  groupedByLoad,
+  judgeRolled,
+  seatedFigures,
+  type LimitsOf,
+  type MeasuredLoad,
+} from '../checks/judge-loads.js';
+import { limitsOf } from '../checks/limit.js';
+import { worst, type JudgedLimit, type Verdict } from '../checks/verdict.js';
+import { loadsOf } from '../loads/loads-of.js';
+import { measureNow, type Measured } from '../measures/catalogue.js';
+import { rollLoads, type LoadRecord } from '../measures/record.js';
+import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
+import type { OrMissing } from '../numeric/missing.js';
+import type { BuiltDesign } from './design-function.js';
+
+export type JudgedLoad = MeasuredLoad<Pick<Measured, 'get'>>;
+
+export interface Judgement {
+  readonly loads: readonly JudgedLoad[];
+  readonly limits: readonly JudgedLimit[];
+  readonly verdict: Verdict;
+}
+
+/** @param wanted the loads that are rolled; limits on others are not judged */
+export function judgeFor(wanted: readonly LoadId[] = loadIds): (built: BuiltDesign) => Judgement {
+  const limitsFor = keptLimits(wanted);
+  return (built) => {
+    const { chair, design, people } = built;
+    const rolled = loadsOf(design, chair, people, wanted);
+    const loads = rollLoads(chair, rolled, design.floor.rolling).map((record) => ({
+      record,
+      measured: askedOf(record),
+    }));
+    const limits = judgeRolled(limitsFor(built, loads), loads);
+    return { loads, limits, verdict: worst(limits.map(({ verdict }) => verdict)) };
+  };
+}
+
+/** Each measure once, when it is asked for. */
+function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
+  const known = new Map<MeasureKey, OrMissing<number>>();
+  const here: readonly LoadId[] = [record.load.id];
+  return {
+    get: (key) => {
+      const own: readonly LoadId[] = measures[key].loads;
+      if (!own.includes(here[0]!)) return undefined;
+      const value = known.get(key) ?? measureNow(record, key);
+      known.set(key, value);
+      return value;
+    },
+  };
+}
+
+/** The loads of which a default limit on another is counted. */
+const heldAgainst: readonly LoadId[] = ['getting-up', 'getting-up-with-a-child'];
+
+/** Limits are the same for every chair of a sweep, unless one is held against a figure of the chair itself. */
+function keptLimits(
+  wanted: readonly LoadId[],
+): (built: BuiltDesign, loads: readonly JudgedLoad[]) => LimitsOf {
+  const changing = heldAgainst.some((load) => wanted.includes(load));
+  let last: { readonly of: readonly unknown[]; readonly limits: LimitsOf } | undefined;
+  return ({ design, people }, loads) => {
+    const of = [design.kind, design.floor, design.limits, people];
+    if (changing || !last || of.some((thing, i) => thing !== last!.of[i]))
+      last = { of, limits: groupedByLoad(limitsOf(design, people, seatedFigures(loads))) };
+    return last.limits;
+  };
+}
