@@ -4,6 +4,7 @@ import { tool } from '../report/tool.js';
 import { declareCheck } from './arguments/check.js';
 import { declareCompare } from './arguments/compare.js';
 import { declareSchema } from './arguments/schema.js';
+import { declareTolerance } from './arguments/tolerance.js';
 import type { Calling, Commands } from './commands.js';
 import { loadCompiled } from './load-compiled.js';
 import { processWorld } from './process-world.js';
@@ -41,8 +42,8 @@ export async function main(world: World, commands: Commands): Promise<number> {
 
 const whatNext = `trueroll rolls a rocking-chair design on the floor before the wood is cut.
   trueroll check design.yaml           where it rests, how fast it rocks, whether it goes over
-  trueroll check design.yaml --all     every measure and limit;  --parts: the weights
   trueroll compare old.yaml new.yaml   what moved between two versions
+  trueroll tolerance design.yaml       how the shop's errors spread it, which size to hold close
   trueroll schema design               the JSON Schema of a design file, for your editor
   trueroll --help                      every command; trueroll check --help: one command with an example
 `;
@@ -62,6 +63,7 @@ function programFor(calling: Calling): Command {
       },
     })
     .addHelpText('after', '\nExample:\n  $ trueroll check design.yaml\n');
-  for (const declare of [declareCheck, declareCompare, declareSchema]) declare(program, calling);
+  for (const declare of [declareCheck, declareCompare, declareTolerance, declareSchema])
+    declare(program, calling);
   return program;
 }

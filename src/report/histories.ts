@@ -1,4 +1,5 @@
 /** What moves in each moving load, moment by moment: JSON, or a table for a spreadsheet (CSV, RFC 4180). */
+import { csvOf } from './csv.js';
 import type { CheckResult } from '../check-design.js';
 import { lengthAt } from '../geometry/profile.js';
 import { historyOf } from '../rolling/history.js';
@@ -67,10 +68,5 @@ export function historiesCsv(results: readonly CheckResult[]): string {
       ]),
     ),
   );
-  return [['file', 'load', 'sitter', ...columns], ...rows]
-    .map((row) => `${row.map(inCsv).join(',')}\r\n`)
-    .join('');
+  return csvOf([['file', 'load', 'sitter', ...columns], ...rows]);
 }
-
-/** RFC 4180: in quotes where it holds a comma, a quote or an end of line. */
-const inCsv = (cell: string): string => (/[",\r\n]/u.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);

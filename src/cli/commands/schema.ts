@@ -1,12 +1,13 @@
-/** `trueroll schema design|report|comparison` */
+/** `trueroll schema design|report|comparison|tolerance` */
 import { designJsonSchema } from '../../design/json-schema.js';
-import { comparisonJsonSchema, reportJsonSchema } from '../../report/json-schema.js';
+import { comparisonJsonSchema, reportJsonSchema, toleranceJsonSchema } from '../../report/json-schema.js';
 import { exitCodes, type World } from '../world.js';
 
 const schemas: Readonly<Record<string, () => object>> = {
   design: designJsonSchema,
   report: reportJsonSchema,
   comparison: comparisonJsonSchema,
+  tolerance: toleranceJsonSchema,
 };
 
 export function schema({ stdout, stderr }: World, of: string): number {
