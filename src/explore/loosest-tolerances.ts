@@ -1,8 +1,7 @@
 /**
  * The loosest tolerances under a given chance of missing any limit. All begin at the loosest step that a maker holds; as
  * long as too many chairs miss a limit, the dimension that moves the limit missed most the most is held one step closer.
- * The steps are chosen on measures that follow in a straight line (first order) and proved on chairs that are rolled; where
- * the proof fails they are chosen again for a smaller chance.
+ * That is done on measures that follow in a straight line (first order), then gone on with on chairs that are rolled.
  */
 import { marginIn, type JudgedLimit } from '../checks/verdict.js';
 import { proportionOf, type Proportion } from '../numeric/proportion.js';
@@ -30,6 +29,8 @@ export function tolerancesHeld(units: LengthUnit): readonly number[] {
 
 /** A limit as a straight line about the chair as drawn. */
 export interface Line {
+  /** Of the limit. */
+  readonly id: string;
   readonly range: JudgedLimit['range'];
   readonly value: number;
   readonly slopes: readonly number[];
@@ -42,7 +43,7 @@ export const linesOf = (
   [...drawn].flatMap(({ id, range, value }) => {
     const order = orders.get(id);
     if (!order || value === null) return [];
-    return [{ range, value, slopes: order.effects.map(({ slope }) => slope ?? 0) }];
+    return [{ id, range, value, slopes: order.effects.map(({ slope }) => slope ?? 0) }];
   });
 
 /** How often each line is missed by those points, and any of them. */
@@ -50,7 +51,7 @@ function missesOf(
   lines: readonly Line[],
   errors: readonly ShopError[],
   points: readonly (readonly number[])[],
-): { readonly each: readonly number[]; readonly any: number } {
+): Misses {
   const missed = points.map((point) => {
     const off = errors.map((error, i) => drawnError(error, point[i]!));
     return lines.map((line) => marginIn(line.range, valueOn(line, off)) < 0);
@@ -65,30 +66,35 @@ const valueOn = ({ value, slopes }: Line, off: readonly number[]): number =>
 /** The upper end of the interval is what must lie under the chance. */
 const isUnder = (missed: Proportion, chance: number): boolean => missed.high <= chance;
 
-/** Steps by index in `held`; null: no length, as it is. */
-function chosen(
-  lines: readonly Line[],
-  errors: readonly ShopError[],
-  points: readonly (readonly number[])[],
-  held: readonly number[],
+/** By index in `held`, one a dimension; null: no length, as it is. */
+type Steps = readonly (number | null)[];
+
+/** How often each line is missed, in their order, and any limit at all. */
+export interface Misses {
+  readonly each: readonly number[];
+  readonly any: number;
+}
+
+/** One step closer at a time until no more than `most` miss, or nothing can be held closer. */
+function closer(
+  steps: Steps,
   most: number,
-): readonly ShopError[] {
-  const steps = errors.map(({ variable }) => (isLength(variable) ? held.length - 1 : null));
-  for (;;) {
-    const now = withSteps(errors, steps, held);
-    const { each, any } = missesOf(lines, now, points);
-    if (any <= most) return now;
-    const worst = offender(lines, now, each, steps);
-    if (worst === null) return now;
-    steps[worst]!--;
+  lines: readonly Line[],
+  errorsAt: (steps: Steps) => readonly ShopError[],
+  missesAt: (errors: readonly ShopError[]) => Misses,
+  mostTries: number,
+): { readonly steps: Steps; readonly any: number } {
+  let now = steps;
+  for (let tries = 1; ; tries++) {
+    const errors = errorsAt(now);
+    const { each, any } = missesAt(errors);
+    const worst = any <= most || tries >= mostTries ? null : offender(lines, errors, each, now);
+    if (worst === null) return { steps: now, any };
+    now = now.map((step, i) => (i === worst ? step! - 1 : step));
   }
 }
 
-const withSteps = (
-  errors: readonly ShopError[],
-  steps: readonly (number | null)[],
-  held: readonly number[],
-): ShopError[] =>
+const withSteps = (errors: readonly ShopError[], steps: Steps, held: readonly number[]): ShopError[] =>
   errors.map((error, i) => {
     const step = steps[i] ?? null;
     return step === null ? error : { ...error, spread: 'even', size: held[step]!, assumed: false };
@@ -99,7 +105,7 @@ function offender(
   lines: readonly Line[],
   errors: readonly ShopError[],
   misses: readonly number[],
-  steps: readonly (number | null)[],
+  steps: Steps,
 ): number | null {
   const order = lines.map((_, l) => l).filter((l) => misses[l]! > 0);
   order.sort((a, b) => misses[b]! - misses[a]! || a - b);
@@ -111,12 +117,11 @@ function offender(
   return null;
 }
 
-/** After so many proofs the closest steps are tried, then it is given up. */
-const mostProofs = 6;
+/** Straight lines are near the truth: a few proofs serve. What is not met then is told as it is. */
+const mostProofs = 8;
 
 /**
- * @param prove how many of the points' chairs miss a limit with such errors
- * @throws RangeError when a line is missed as drawn: no tolerance helps
+ * @param prove how many of the points' chairs miss each line's limit, and any, with such errors
  */
 export function loosestTolerances(
   lines: readonly Line[],
@@ -124,30 +129,16 @@ export function loosestTolerances(
   points: readonly (readonly number[])[],
   held: readonly number[],
   chance: number,
-  prove: (errors: readonly ShopError[]) => number,
+  prove: (errors: readonly ShopError[]) => Misses,
 ): Loosest {
-  const count = points.length;
-  let most = mostUnder(chance, count);
-  for (let proof = 0; proof <= mostProofs; proof++) {
-    const last = proof === mostProofs;
-    const now = last
-      ? withSteps(
-          errors,
-          errors.map(({ variable }) => (isLength(variable) ? 0 : null)),
-          held,
-        )
-      : chosen(lines, errors, points, held, most);
-    const any = proportionOf(prove(now), count);
-    const closest = now.every(({ variable, size }) => !isLength(variable) || size <= held[0]!);
-    if (isUnder(any, chance) || closest || last)
-      return { chance, met: isUnder(any, chance), errors: now, any };
-    // By as much as the straight lines were wrong, and at least by one chair.
-    most = Math.max(
-      -1,
-      Math.min(most - 1, Math.floor((most * mostUnder(chance, count)) / (any.share * count))),
-    );
-  }
-  throw new RangeError('loosestTolerances: no proof');
+  const most = mostUnder(chance, points.length);
+  const errorsAt = (steps: Steps): ShopError[] => withSteps(errors, steps, held);
+  const loosest = errors.map(({ variable }) => (isLength(variable) ? held.length - 1 : null));
+  const straight = (tried: readonly ShopError[]): Misses => missesOf(lines, tried, points);
+  const chosen = closer(loosest, most, lines, errorsAt, straight, Infinity);
+  const proved = closer(chosen.steps, most, lines, errorsAt, prove, mostProofs);
+  const any = proportionOf(proved.any, points.length);
+  return { chance, met: proved.any <= most, errors: errorsAt(proved.steps), any };
 }
 
 /** As many of so many as still lie under the chance, their interval too; -1: not even none. */

@@ -12,7 +12,7 @@ import { firstOrders, type FirstOrder } from './first-order.js';
 import { judgeFor } from './judge.js';
 import { linesOf, loosestTolerances, tolerancesHeld, type Loosest } from './loosest-tolerances.js';
 import { drawnError, shopErrors, takenAsExact, valuesOff, type ShopError } from './shop-errors.js';
-import { missesAny, outcomeOf, trialOf, type Outcome, type Trial } from './trial.js';
+import { missesOf, outcomeOf, trialOf, type Outcome, type Trial } from './trial.js';
 import type { Variable } from './variables.js';
 
 export interface ToleranceSettings {
@@ -67,16 +67,15 @@ export function toleranceOf(design: Design, settings: ToleranceSettings): Checke
   const shop = outcomeOf(errors.length === 0 ? [trialOf(drawn)] : trialsWith(errors));
   if (shop === null) return { ok: false, issues: [issueAt(design, ['dimensions'], neverBuilt)] };
   const orders = firstOrders(tryOut, errors, trialOf(drawn));
+  const lines = linesOf(drawn, orders);
   const helps =
     settings.chance !== null && errors.length > 0 && drawn.every(({ verdict }) => verdict === 'pass');
   const loosest = helps
-    ? loosestTolerances(
-        linesOf(drawn, orders),
-        errors,
-        points,
-        tolerancesHeld(own.design.units),
-        settings.chance,
-        (tried) => trialsWith(tried).filter(missesAny).length,
+    ? loosestTolerances(lines, errors, points, tolerancesHeld(own.design.units), settings.chance, (tried) =>
+        missesOf(
+          trialsWith(tried),
+          lines.map(({ id }) => id),
+        ),
       )
     : null;
   const people = settings.people === null ? null : outcomeOf(trialsOfPeople(f, errors, settings));

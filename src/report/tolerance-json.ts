@@ -93,7 +93,7 @@ const inUnit = (measure: MeasureKey | null, value: number | null | undefined): n
     ? null
     : rounded(value * jsonFactor(measure));
 
-function spreadObject({ id, load, sitter, measure, spread, missed }: SpreadLimit): SpreadRow {
+function spreadObject({ id, load, sitter, measure, range, spread, missed }: SpreadLimit): SpreadRow {
   return {
     id,
     load,
@@ -103,6 +103,8 @@ function spreadObject({ id, load, sitter, measure, spread, missed }: SpreadLimit
     deviation: inUnit(measure, spread?.deviation),
     low: inUnit(measure, spread?.low),
     high: inUnit(measure, spread?.high),
+    min: inUnit(measure, range.min),
+    max: inUnit(measure, range.max),
     missed: shareObject(missed),
   };
 }
@@ -117,8 +119,6 @@ function shopObject(
   return {
     ...spreadObject(limit),
     drawn: inUnit(measure, asDrawn?.value),
-    min: inUnit(measure, asDrawn?.range.min),
-    max: inUnit(measure, asDrawn?.range.max),
     verdict: asDrawn?.verdict ?? null,
     firstOrderDeviation: inUnit(measure, order?.deviation),
     effects: (order?.effects ?? []).map(({ name, slope, share, kinked }, i) => ({

@@ -26,13 +26,13 @@ const spreadLimit = z.strictObject({
   deviation: numberOrNull,
   low: numberOrNull.describe('5 in a hundred lie below'),
   high: numberOrNull.describe('5 in a hundred lie above'),
+  min: numberOrNull.describe('what is wanted, in the unit of the measure'),
+  max: numberOrNull,
   missed: share,
 });
 
 const shopLimit = spreadLimit.extend({
   drawn: numberOrNull.describe('as drawn, in the unit of the measure'),
-  min: numberOrNull,
-  max: numberOrNull,
   verdict: z.enum(['pass', 'fail', 'unknown']).nullable().describe('as drawn'),
   firstOrderDeviation: numberOrNull,
   effects: z.array(effect),

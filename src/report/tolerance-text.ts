@@ -1,5 +1,4 @@
 /** How the shop's errors and the range of people spread a chair, for a terminal. */
-import type { JudgedLimit } from '../checks/verdict.js';
 import { tradeErrorBasis } from '../explore/shop-errors.js';
 import type { Tolerance } from '../explore/tolerance.js';
 import type { Outcome, SpreadLimit } from '../explore/trial.js';
@@ -7,6 +6,7 @@ import { measures, type MeasureKey } from '../names.js';
 import { kindOfDimension } from '../quantity/dimension.js';
 import { printedStep } from '../quantity/printed-step.js';
 import { sayEffect, sayFinely, saySize } from './fine-words.js';
+import { sayRange } from './limit-words.js';
 import { measureWords, whoOf } from './measure-words.js';
 import { tableLines, type Table } from './table.js';
 import type { TextSettings } from './text-settings.js';
@@ -21,6 +21,7 @@ export interface ToleranceTextSettings extends Pick<TextSettings, 'columns' | 'p
 export function printToleranceText(tolerance: Tolerance, settings: ToleranceTextSettings): string {
   const sections = [
     opening(tolerance, settings),
+    missedLines(tolerance.shop, 'Missed by so many of a hundred chairs', tolerance, settings),
     lines(spreadTable(tolerance, settings), settings),
     effectLines(tolerance, settings),
     loosestLines(tolerance, settings),
@@ -73,18 +74,42 @@ const notBuilt = ({ notBuilt: count }: Outcome): string[] =>
 const lines = (table: Table, { columns, paint }: ToleranceTextSettings): string[] =>
   tableLines(table, columns, (text) => paint('heading', text));
 
-/** Nine of ten chairs lie within; limits are missed by so many in a hundred. */
+/** Nine of ten chairs lie within. */
 function spreadTable(tolerance: Tolerance, { all }: ToleranceTextSettings): Table {
   const drawn = new Map(tolerance.drawn.map((limit) => [limit.id, limit]));
   const shown =
     tolerance.errors.length === 0 ? [] : tolerance.shop.limits.filter((one) => all || moves(one, tolerance));
-  // What the opening says of all of them is not said again of each.
-  const some = shown.some(({ missed }) => missed.share > 0);
   return {
     title: 'How far the shop’s errors spread it',
-    heads: ['as drawn', '9 of 10 chairs', ...(some ? ['missed in 100'] : [])],
-    rows: shown.map((one) => ({ label: labelOf(one), cells: cellsOf(one, drawn.get(one.id), tolerance) })),
+    heads: ['as drawn', '9 of 10 chairs'],
+    rows: shown.map((one) => {
+      const value = drawn.get(one.id)?.value ?? null;
+      return { label: labelOf(one), cells: [sayValueOf(one, value, tolerance), sayRangeOf(one, tolerance)] };
+    }),
   };
+}
+
+/** Those that are missed at all, with what is wanted. */
+function missedLines(
+  { limits }: Outcome,
+  title: string,
+  { design }: Tolerance,
+  { paint, columns }: ToleranceTextSettings,
+): string[] {
+  const missed = limits.filter((one) => one.missed.share > 0);
+  if (missed.length === 0) return [];
+  const said = missed.map((one) => {
+    const { measure, range } = one;
+    const wanted =
+      measure === null
+        ? ''
+        : `, wanted ${sayRange(range, (value) => sayFinely(measure, value, design.units))}`;
+    return wrap(`${sayShare(one.missed)}: ${nameOf(one)}${wanted}`, columns, '  ', '    ');
+  });
+  const others = limits.length - missed.length;
+  const [first] = limits.filter(({ missed: { share } }) => share === 0);
+  const rest = first ? [`  ${sayShare(first.missed)}: each of the other ${others}`] : [];
+  return [paint('heading', title), ...said, ...rest];
 }
 
 /** By less than a twentieth of the step that a maker reads it in, it does not move. */
@@ -99,16 +124,16 @@ function moves({ measure, spread, missed }: SpreadLimit, { design }: Tolerance):
 const labelOf = ({ load, sitter, measure }: Pick<SpreadLimit, 'load' | 'sitter' | 'measure'>): string =>
   `${whoOf(load, sitter)}: ${measure === null ? 'comes to rest on its rockers' : measureWords[measure]}`;
 
-function cellsOf(
-  { measure, spread, missed }: SpreadLimit,
-  drawn: JudgedLimit | undefined,
-  { design }: Tolerance,
-): string[] {
-  const say = (value: number | null): string =>
-    value === null || measure === null ? '-' : sayFinely(measure, value, design.units);
-  const range = spread === null ? '-' : `${say(spread.low)} to ${say(spread.high)}`;
-  return [say(drawn?.value ?? null), range, sayShare(missed)];
-}
+/** Nobody in particular is not named. */
+const nameOf = (one: SpreadLimit): string => labelOf(one).replace(/^anybody(?:, |: )/, '');
+
+const sayValueOf = ({ measure }: SpreadLimit, value: number | null, { design }: Tolerance): string =>
+  value === null || measure === null ? '-' : sayFinely(measure, value, design.units);
+
+const sayRangeOf = (one: SpreadLimit, tolerance: Tolerance): string =>
+  one.spread === null
+    ? '-'
+    : [one.spread.low, one.spread.high].map((end) => sayValueOf(one, end, tolerance)).join(' to ');
 
 /** What the maker feels and what keeps the chair up. */
 const columnsOf: readonly (readonly [MeasureKey, string])[] = [
@@ -188,27 +213,24 @@ function loosestLines(tolerance: Tolerance, settings: ToleranceTextSettings): st
 }
 
 function peopleLines(tolerance: Tolerance, settings: ToleranceTextSettings): string[] {
-  const { people, settings: asked, design } = tolerance;
+  const { people, settings: asked } = tolerance;
   if (people === null || asked.people === null) return [];
   const { columns, paint } = settings;
   const table: Table = {
     title: `Anybody: ${whomWords[asked.people]}`,
-    heads: ['9 of 10 people', 'missed in 100'],
+    heads: ['9 of 10 people'],
     rows: people.limits
       .filter((one) => settings.all || moves(one, tolerance))
-      .map((one) => ({
-        label: anybodyLabel(one),
-        cells: cellsOf(one, undefined, { ...tolerance, design }).slice(1),
-      })),
+      .map((one) => ({ label: nameOf(one), cells: [sayRangeOf(one, tolerance)] })),
   };
   const any = `Of a hundred such people, in chairs with the shop’s errors, ${sayShare(people.any)} miss some limit.`;
+  const said = [...notBuilt(people), any].map((text) => wrap(text, columns, '  '));
   return [
     ...lines(table, settings),
-    ...[any, ...notBuilt(people)].map((text) => paint('heading', wrap(text, columns, '  '))),
+    ...said.map((text) => paint(people.any.share === 0 ? 'good' : 'bad', text)),
+    ...missedLines(people, 'Missed by so many of a hundred people', tolerance, settings),
   ];
 }
-
-const anybodyLabel = (one: SpreadLimit): string => labelOf(one).replace(/^anybody(?:, |: )/, '');
 
 function assumed(tolerance: Tolerance, { paint, columns }: ToleranceTextSettings): string[] {
   const said = toleranceAssumptions(tolerance).map(({ what, value, basis }) =>
