@@ -17,6 +17,8 @@ export interface StandIn {
   readonly tty?: boolean;
   readonly columns?: number;
   readonly env?: Readonly<Record<string, string>>;
+  /** Takes what a command wants called when it is to stop. */
+  readonly stopping?: (stop: () => void) => void;
 }
 
 /** The commands from their sources. */
@@ -29,21 +31,33 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
   typeof content === 'string' ? new TextEncoder().encode(content) : content;
 
 export async function trueroll(argv: readonly string[], standIn: StandIn = {}): Promise<Outcome> {
-  const { files = {}, stdin = '', tty = false, columns, env = {} } = standIn;
+  const { files = {}, stdin = '', tty = false, columns, env = {}, stopping } = standIn;
   const written = new Map<string, string>();
   const said = { stdout: '', stderr: '' };
   const stream = (name: keyof typeof said): World['stdout'] => ({
     write: (text) => {
       said[name] += text;
     },
+    ready: () => Promise.resolve(true),
     isTTY: tty,
     columns: tty ? columns : undefined,
   });
+  const read = (path: string): string | Uint8Array | undefined =>
+    Object.hasOwn(files, path) ? files[path] : written.get(path);
+  const draft: World['files']['draft'] = (path) => {
+    if (path.startsWith('nowhere/')) return Promise.reject(trouble('no such file or folder'));
+    let so = '';
+    return Promise.resolve({
+      write: (text) => Promise.resolve(void (so += text)),
+      finish: () => Promise.resolve(void written.set(path, so)),
+      discard: () => Promise.resolve(),
+    });
+  };
   const world: World = {
     argv,
     files: {
       read: (path) => {
-        const content = Object.hasOwn(files, path) ? files[path] : undefined;
+        const content = read(path);
         return content === undefined
           ? Promise.reject(trouble('no such file or folder'))
           : Promise.resolve(bytesOf(content));
@@ -53,11 +67,23 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
         written.set(path, text);
         return Promise.resolve();
       },
+      draft,
+      async *lines(path) {
+        const content = read(path);
+        if (content === undefined) throw trouble('no such file or folder');
+        const lines = new TextDecoder().decode(bytesOf(content)).split('\n');
+        yield* await Promise.resolve(lines.at(-1) === '' ? lines.slice(0, -1) : lines);
+      },
     },
     stdin: () => Promise.resolve(bytesOf(stdin)),
     stdout: stream('stdout'),
     stderr: stream('stderr'),
     env,
+    threads: null,
+    onStop: (stop) => {
+      stopping?.(stop);
+      return () => undefined;
+    },
   };
   return { code: await main(world, commands), ...said, written };
 }

@@ -45,6 +45,11 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
   const loops = built.flatMap(({ loops: own, hole }, outline) =>
     own.map((boundary) => ({ boundary, hole, outline })),
   );
+  const [only] = words;
+  if (words.length === 1 && cannotCrossItself(only!) && !only!.hole) {
+    const [{ boundary }] = loops as [(typeof loops)[0]];
+    return { ok: true, outline: [{ boundary, holes: [] }], solids: [boundary], ends: built[0]!.ends };
+  }
   const judged = outlineFlaws(loops);
   if ('flaws' in judged)
     return {
@@ -55,6 +60,10 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
   const solids = judged.outline.map(({ boundary }) => boundary);
   return { ok: true, outline: judged.outline, solids, ends };
 }
+
+/** Of a rocker one arc: a band of a circle of less than a full turn, less deep than its radius. */
+const cannotCrossItself = (word: OutlineInSI): boolean =>
+  word.word === 'rocker' ? word.arcs.length === 1 : word.word !== 'path';
 
 function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
   const { hole } = word;

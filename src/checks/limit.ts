@@ -5,6 +5,8 @@ import { loadIds, loads, measureKeys, measures, type LoadId, type MeasureKey } f
 import { defaultBasis, defaultLimits, type DefaultLimit, type SeatedFigures } from './default-limits.js';
 
 export interface Limit {
+  /** `<load>/<limit>/<sitter>`, the last part only for loads with a sitter. */
+  readonly id: string;
   readonly measure: MeasureKey;
   readonly load: LoadId;
   /** null: of a load without a sitter, or when nobody sits. */
@@ -17,11 +19,14 @@ export interface Limit {
   readonly cautioned: RangeInSI | null;
 }
 
+export const limitId = (load: LoadId, key: string, sitter: string | null): string =>
+  [load, key, ...(sitter === null ? [] : [sitter])].join('/');
+
 /** A design's limit on these without a load means the sitter, though the empty chair has a default as well. */
 const seatedOnly: readonly MeasureKey[] = ['seatSlopeDeg', 'periodS'];
 
 /** Which loads a limit stated without a load is for. Without a child no load with one is meant. */
-function loadsMeant(measure: MeasureKey, { persons, child }: People): LoadId[] {
+export function loadsMeant(measure: MeasureKey, { persons, child }: People): LoadId[] {
   const of: readonly LoadId[] = measures[measure].loads;
   if (seatedOnly.includes(measure)) return ['seated'];
   const byDefault = defaultLimits.filter((limit) => limit.measure === measure).map(({ load }) => load);
@@ -93,13 +98,14 @@ function limitOn(
 ): Limit[] {
   const own = stated.get(load)!.get(measure);
   if (own === null) return [];
+  const of = { id: limitId(load, measures[measure].limitKey, sitter), load, measure, sitter };
   if (own !== undefined)
-    return [{ load, measure, sitter, range: own, basis: 'the design’s own', asked: true, cautioned: null }];
+    return [{ ...of, range: own, basis: 'the design’s own', asked: true, cautioned: null }];
   const usual = usualLimits.get(load)!.get(measure)!;
   const range = usual.range(design, seated);
   if (range === null) return [];
   const basis = `${defaultBasis}: ${usual.why}`;
-  return [{ load, measure, sitter, basis, asked: false, ...sidesFor(usual, range, first) }];
+  return [{ ...of, basis, asked: false, ...sidesFor(usual, range, first) }];
 }
 
 function sidesFor(

@@ -55,17 +55,30 @@ async function isWritten(
   }
 }
 
+/** What a text is set for: plain data. */
+export interface Screen {
+  readonly columns: number;
+  readonly coloured: boolean;
+}
+
 /** Coloured and as wide as the terminal, where there is one. */
-export function textSettings(
-  { stdout, env }: World,
-  { out }: AnswerSettings,
-): Pick<TextSettings, 'columns' | 'paint'> {
+export function screenFor({ stdout, env }: World, { out }: AnswerSettings): Screen {
   const toTerminal = out === undefined && stdout.isTTY;
   return {
     columns: Math.min(toTerminal ? (stdout.columns ?? widest) : widest, widest),
-    paint: toTerminal && !env['NO_COLOR'] ? inColour : (_: Style, text: string) => text,
+    coloured: toTerminal && !env['NO_COLOR'],
   };
 }
+
+export const settingsFor = ({ columns, coloured }: Screen): Pick<TextSettings, 'columns' | 'paint'> => ({
+  columns,
+  paint: coloured ? inColour : (_: Style, text: string) => text,
+});
+
+export const textSettings = (
+  world: World,
+  settings: AnswerSettings,
+): Pick<TextSettings, 'columns' | 'paint'> => settingsFor(screenFor(world, settings));
 
 function inColour(style: Style, text: string): string {
   const formats = { good: 'green', bad: 'red', doubt: 'yellow', heading: 'bold' } as const;

@@ -4,6 +4,7 @@ import type { World } from './world.js';
 interface CommandModules {
   readonly check: typeof import('./commands/check.js');
   readonly compare: typeof import('./commands/compare.js');
+  readonly sweep: typeof import('./commands/sweep.js');
   readonly tolerance: typeof import('./commands/tolerance.js');
   readonly schema: typeof import('./commands/schema.js');
 }

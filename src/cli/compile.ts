@@ -5,15 +5,26 @@ import type { Commands } from './commands.js';
 import { compiling } from './load-compiled.js';
 import type { Output, World } from './world.js';
 
-const unheard: Output = { write: () => undefined, isTTY: false, columns: undefined };
+const unheard: Output = {
+  write: () => undefined,
+  ready: () => Promise.resolve(true),
+  isTTY: false,
+  columns: undefined,
+};
+
+const unasked = (): never => {
+  throw new Error('a command that is compiled writes no file');
+};
 
 const worldOf = (argv: readonly string[]): World => ({
   argv,
-  files: { read: (path) => readFile(path), write: () => Promise.resolve() },
+  files: { read: (path) => readFile(path), write: unasked, draft: unasked, lines: unasked },
   stdin: () => Promise.resolve(new Uint8Array()),
   stdout: unheard,
   stderr: unheard,
   env: {},
+  threads: null,
+  onStop: () => () => undefined,
 });
 
 const dist = new URL('./', import.meta.url);

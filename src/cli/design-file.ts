@@ -13,28 +13,29 @@ export interface DesignFile extends ReportedDesign {
  * @param digest whether the report names the file's digest
  */
 export async function checkFile(world: World, path: string, digest: boolean): Promise<Checked<DesignFile>> {
-  const file = await readText(world, path, digest);
-  if (!file.ok) return file;
-  const { text, sha256 } = file.value;
+  const read = await readDesignText(world, path);
+  if (!read.ok) return read;
+  const { text, bytes } = read.value;
   const answer = checkDesign(text, path);
-  return answer.ok ? { ok: true, value: { result: answer.value, sha256, text } } : answer;
+  if (!answer.ok) return answer;
+  const sha256 = digest ? await digestOf(bytes) : null;
+  return { ok: true, value: { result: answer.value, sha256, text } };
 }
 
-/** The text of a file, with its digest when that is asked for. */
-export async function readText(
+/** @param path as typed; - is standard input */
+export async function readDesignText(
   world: World,
   path: string,
-  digest: boolean,
-): Promise<Checked<{ readonly text: string; readonly sha256: string | null }>> {
+): Promise<Checked<{ readonly text: string; readonly bytes: Uint8Array }>> {
   const bytes = await bytesOf(world, path);
   if ('expected' in bytes) return { ok: false, issues: [bytes] };
   const text = textOf(bytes);
   if (text === null) return { ok: false, issues: [whole(path, 'text (UTF-8)', 'bytes that are no text')] };
-  return { ok: true, value: { text, sha256: digest ? await digestOf(bytes) : null } };
+  return { ok: true, value: { text, bytes } };
 }
 
 /** Node takes a while to load its cryptography: only when it is asked for. */
-async function digestOf(bytes: Uint8Array): Promise<string> {
+export async function digestOf(bytes: Uint8Array): Promise<string> {
   const { createHash } = await import('node:crypto');
   return createHash('sha256').update(bytes).digest('hex');
 }

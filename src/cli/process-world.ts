@@ -1,7 +1,17 @@
 /** The real world: files, terminal, standard streams. */
-import { open, readlink, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { open, readlink, realpath, rename, rm, stat } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
 import { basename, dirname, join } from 'node:path';
-import { FileTrouble, isFileTrouble, type Files, type Output, type World } from './world.js';
+import { Worker } from 'node:worker_threads';
+import {
+  FileTrouble,
+  isFileTrouble,
+  type Draft,
+  type Files,
+  type Output,
+  type Thread,
+  type World,
+} from './world.js';
 
 export interface ProcessWorld {
   readonly world: World;
@@ -9,7 +19,8 @@ export interface ProcessWorld {
   readonly said: () => Promise<boolean>;
 }
 
-export function processWorld(own: NodeJS.Process): ProcessWorld {
+/** @param dist folder of the built bundles */
+export function processWorld(own: NodeJS.Process, dist: URL): ProcessWorld {
   let heard = true;
   own.stdout.on('error', (error: NodeJS.ErrnoException) => {
     // A reader that has seen enough (`| head`) closes the pipe; that is no error of ours.
@@ -24,6 +35,14 @@ export function processWorld(own: NodeJS.Process): ProcessWorld {
     stdout: output(own.stdout),
     stderr: output(own.stderr),
     env: own.env,
+    threads: {
+      count: availableParallelism(),
+      begin: (name: string, data: unknown) => beginThread(dist, name, data),
+    },
+    onStop: (stop: () => void) => {
+      own.once('SIGINT', stop);
+      return () => own.off('SIGINT', stop);
+    },
   };
   const flushed = (): Promise<void> =>
     new Promise((resolve) => {
@@ -36,9 +55,23 @@ export function processWorld(own: NodeJS.Process): ProcessWorld {
 
 const output = (stream: NodeJS.WriteStream): Output => ({
   write: (text) => void stream.write(text),
+  ready: () => ready(stream),
   isTTY: stream.isTTY,
   columns: stream.isTTY ? stream.columns : undefined,
 });
+
+/** A pipe whose reader is slow, or gone, is waited for. */
+function ready(stream: NodeJS.WriteStream): Promise<boolean> {
+  if (stream.destroyed || stream.closed) return Promise.resolve(false);
+  if (!stream.writableNeedDrain) return Promise.resolve(true);
+  return new Promise((resolve) => {
+    const settle = (): void => {
+      for (const event of ['drain', 'close', 'error']) stream.off(event, settle);
+      resolve(!stream.destroyed && !stream.closed);
+    };
+    for (const event of ['drain', 'close', 'error']) stream.once(event, settle);
+  });
+}
 
 /** More than any design file holds, in bytes: the reader refuses less than that, with a better message. */
 const largest = 16 * 1024 * 1024;
@@ -70,9 +103,32 @@ const files: Files = {
     }
   },
   async write(path, text, keep) {
+    const draft = await this.draft(path, keep);
+    try {
+      await draft.write(text);
+    } catch (error) {
+      await draft.discard();
+      throw error;
+    }
+    await draft.finish();
+  },
+  async draft(path, keep) {
     try {
       for (const other of keep) if (await isSame(path, other)) throw new FileTrouble('a file that was read');
-      await writeWhole(path, text);
+      return await draftFor(path);
+    } catch (error) {
+      throw inWords(error);
+    }
+  },
+  async *lines(path) {
+    try {
+      const handle = await open(path, 'r');
+      try {
+        if ((await handle.stat()).isDirectory()) throw new FileTrouble('a directory');
+        yield* handle.readLines({ autoClose: false });
+      } finally {
+        await handle.close();
+      }
     } catch (error) {
       throw inWords(error);
     }
@@ -87,23 +143,64 @@ async function isSame(path: string, other: string): Promise<boolean> {
   return one !== null && two !== null && one.dev === two.dev && one.ino === two.ino;
 }
 
-/** Into a draft beside it, then moved into its place. A pipe or a device has no place: it is written to. */
-async function writeWhole(path: string, text: string): Promise<void> {
+/** Beside its place, then moved into it. A pipe or a device has no place: it is written to. */
+async function draftFor(path: string): Promise<Draft> {
   const facts = await factsOf(path);
   if (facts?.isDirectory()) throw new FileTrouble('a directory');
-  if (facts && !facts.isFile()) {
-    await writeFile(path, text);
-    return;
-  }
+  if (facts && !facts.isFile()) return draftAt(path, { finish: none, discard: none });
   const target = facts ? await realpath(path) : await linkedTo(path);
-  const draft = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
-  try {
-    await writeFile(draft, text, facts ? { mode: facts.mode } : {});
-    await rename(draft, target);
-  } catch (error) {
-    await rm(draft, { force: true });
-    throw error;
-  }
+  const place = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  return draftAt(
+    place,
+    { finish: () => rename(place, target), discard: () => rm(place, { force: true }) },
+    facts?.mode,
+  );
+}
+
+const none = (): Promise<void> => Promise.resolve();
+
+async function draftAt(
+  place: string,
+  { finish, discard }: Pick<Draft, 'finish' | 'discard'>,
+  mode?: number,
+): Promise<Draft> {
+  const handle = await open(place, 'w', mode);
+  const closed = async (): Promise<void> => {
+    await handle.close().catch(none);
+  };
+  const orDiscard = async (step: () => Promise<void>): Promise<void> => {
+    try {
+      await step();
+    } catch (error) {
+      await closed();
+      await discard();
+      throw inWords(error);
+    }
+  };
+  return {
+    write: (text) => orDiscard(() => handle.writeFile(text)),
+    finish: () => orDiscard(() => handle.close().then(finish)),
+    discard: () => closed().then(discard),
+  };
+}
+
+/** A worker thread that answers message by message. */
+function beginThread(dist: URL, name: string, data: unknown): Thread {
+  const worker = new Worker(new URL(`${name}.cjs`, dist), { workerData: data });
+  let asked: {
+    readonly answered: (answer: unknown) => void;
+    readonly failed: (error: unknown) => void;
+  } | null = null;
+  worker.on('message', (answer) => asked?.answered(answer));
+  worker.on('error', (error) => asked?.failed(error));
+  return {
+    ask: (message) =>
+      new Promise((answered, failed) => {
+        asked = { answered, failed };
+        worker.postMessage(message);
+      }),
+    end: () => void worker.terminate(),
+  };
 }
 
 /** Where a link without a target points; anything else is its own place. */

@@ -7,6 +7,25 @@ export interface World {
   readonly stdout: Output;
   readonly stderr: Output;
   readonly env: Readonly<Record<string, string | undefined>>;
+  /** How many threads run at once, and how one is begun; null: there are none. */
+  readonly threads: Threads | null;
+  /** Calls when the user wants it stopped (Ctrl-C), instead of ending the process. @returns what takes that back */
+  readonly onStop: (stop: () => void) => () => void;
+}
+
+export interface Threads {
+  readonly count: number;
+  /**
+   * @param name of the bundle that is run in it
+   * @param data what it is given at its start; copied
+   */
+  readonly begin: (name: string, data: unknown) => Thread;
+}
+
+/** A thread that answers one message at a time. */
+export interface Thread {
+  readonly ask: (message: unknown) => Promise<unknown>;
+  readonly end: () => void;
 }
 
 export interface Files {
@@ -18,10 +37,27 @@ export interface Files {
    * @throws FileTrouble
    */
   readonly write: (path: string, text: string, keep: readonly string[]) => Promise<void>;
+  /**
+   * A file that is written piece by piece, and stands in its place only when it is whole.
+   * @throws FileTrouble, here and from the draft
+   */
+  readonly draft: (path: string, keep: readonly string[]) => Promise<Draft>;
+  /** The lines of a file without their ends, one after the other. @throws FileTrouble */
+  readonly lines: (path: string) => AsyncIterable<string>;
+}
+
+export interface Draft {
+  readonly write: (text: string) => Promise<void>;
+  /** Puts it in its place. */
+  readonly finish: () => Promise<void>;
+  /** As if it had never been. */
+  readonly discard: () => Promise<void>;
 }
 
 export interface Output {
   readonly write: (text: string) => void;
+  /** When there is room for more; false: nobody reads any more. */
+  readonly ready: () => Promise<boolean>;
   readonly isTTY: boolean;
   /** Width of the terminal; undefined when it is none. */
   readonly columns: number | undefined;

@@ -23,8 +23,8 @@ export interface ToleranceSettings {
   readonly chance: number | null;
   /** Who else may sit in it; null: the sitters of the design only. */
   readonly people: Whom | null;
-  /** Called after each chair. */
-  readonly progress?: (done: number) => void;
+  /** Called after each chair that is rolled. */
+  readonly rolled?: () => void;
 }
 
 export interface Tolerance {
@@ -109,15 +109,15 @@ const neverBuilt = {
 function trier(
   f: DesignFunction,
   errors: readonly ShopError[],
-  { progress }: ToleranceSettings,
+  { rolled }: ToleranceSettings,
 ): (off: readonly number[]) => Trial {
   const values = valuesOff(f.design, errors);
   const judge = judgeFor();
-  let done = 0;
   return (off) => {
     const built = f.at(values(off));
-    progress?.(++done);
-    return built.ok ? trialOf(judge(built).limits) : null;
+    const trial = built.ok ? trialOf(judge(built).limits) : null;
+    rolled?.();
+    return trial;
   };
 }
 
@@ -125,16 +125,16 @@ function trier(
 function trialsOfPeople(
   f: DesignFunction,
   errors: readonly ShopError[],
-  { samples, seed, people, progress }: ToleranceSettings,
+  { samples, seed, people, rolled }: ToleranceSettings,
 ): Trial[] {
   const values = valuesOff(f.design, errors);
   const own = f.at(values(errors.map(() => 0)));
   const child = own.ok ? own.people.child : null;
-  let done = 0;
   return evenPoints(samples, bodyCoordinates + errors.length, mixed(seed, bodyCoordinates)).map((point) => {
     const off = errors.map((error, i) => drawnError(error, point[bodyCoordinates + i]!));
     const built = f.at(values(off), [drawnSitter(people!, point)]);
-    progress?.(++done);
-    return built.ok ? judgedForAnybody(built, child) : null;
+    const trial = built.ok ? judgedForAnybody(built, child) : null;
+    rolled?.();
+    return trial;
   });
 }

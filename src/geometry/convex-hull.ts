@@ -235,15 +235,22 @@ function withoutRounding(spans: readonly Span[], size: number): OutlineElement[]
   for (const { from, to, carrier } of spans) {
     if (carrier === null) throw new RangeError('convexHull: nothing below at some lean');
     const last = kept.at(-1);
-    if (last !== undefined && to - from < sliver) kept[kept.length - 1] = { ...last, to };
-    else append(kept, { ...carrier, from, to }, size);
+    if (last !== undefined && to - from < sliver) kept[kept.length - 1] = carrying(last, last.from, to);
+    else append(kept, carrying(carrier, from, to), size);
   }
   return kept;
 }
 
+/** Written out: a sweep makes some twenty of them for every hull. */
+const carrying = (carrier: Carrier, from: number, to: number): OutlineElement =>
+  carrier.kind === 'round'
+    ? { kind: 'round', centre: carrier.centre, radius: carrier.radius, owner: carrier.owner, from, to }
+    : { ...carrier, from, to };
+
 function append(kept: OutlineElement[], element: OutlineElement, size: number): void {
   const [before, last] = [kept.at(-2), kept.at(-1)];
-  if (last !== undefined && isSame(last, element, size)) kept[kept.length - 1] = { ...last, to: element.to };
+  if (last !== undefined && isSame(last, element, size))
+    kept[kept.length - 1] = carrying(last, last.from, element.to);
   else if (before !== undefined && last !== undefined && isHidden(last, before, element, size)) {
     const middle = (last.from + last.to) / 2;
     kept.splice(-2, 2, { ...before, to: middle });

@@ -10,7 +10,11 @@ export const times = (a: Point, factor: number): Point => ({ x: a.x * factor, y:
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 /** Positive when b lies to the left of a. */
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
-export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+/** By the root: sizes of a chair overflow no square, and `Math.hypot` takes several times as long. */
+export function distance(a: Point, b: Point): number {
+  const [x, y] = [a.x - b.x, a.y - b.y];
+  return Math.sqrt(x * x + y * y);
+}
 export const midpoint = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
 /** The unit arrow at an angle counter-clockwise from +x, radians. */
 export const unitAt = (angle: number): Point => ({ x: Math.cos(angle), y: Math.sin(angle) });

@@ -34,8 +34,7 @@ export function profileMaker(): typeof profileOf {
   const hullOf = hullMaker();
   let last: { readonly bodies: Parameters<typeof profileOf>[0]; readonly profile: Profile } | undefined;
   return (bodies) => {
-    const same =
-      last?.bodies.length === bodies.length && last.bodies.every((body, i) => body === bodies[i]);
+    const same = last?.bodies.length === bodies.length && last.bodies.every((body, i) => body === bodies[i]);
     if (last === undefined || !same) last = { bodies, profile: profileFrom(hullOf(bodies)) };
     return last.profile;
   };

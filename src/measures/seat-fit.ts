@@ -5,7 +5,6 @@ import type { Person } from '../loads/people.js';
 import { isMissing, missingBeside, type OrMissing } from '../numeric/missing.js';
 import { floorPlace } from '../rolling/floor-place.js';
 import type { Rest } from '../rolling/rest.js';
-import { bodyLengths } from '../sitter/body-lengths.js';
 import { directionOf, leftOf, meetingOf } from '../sitter/support-lines.js';
 import { ofGiven, type Measure } from './record.js';
 
@@ -67,8 +66,8 @@ export const armHeightGap = ofPerson('arms', ({ line: arms, person: { size, pose
  * knee at rest. Over 1 the foot no longer reaches the floor there.
  */
 export const footReach = ofPerson('seat', ({ person, chair: { profile }, rest, swing }) => {
-  const { joints } = person.pose;
-  const { thigh, shank, ankleHeight } = bodyLengths(person.size.stature);
+  const { joints, lengths } = person.pose;
+  const { thigh, shank, ankleHeight } = lengths;
   const ankle = { x: floorPlace(profile, joints.knee, rest.lean).x, y: ankleHeight };
   const hip = floorPlace(profile, joints.hip, rest.lean + swing);
   return distance(hip, ankle) / (thigh + shank);

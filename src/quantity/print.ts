@@ -55,6 +55,17 @@ export function formatLength(metres: number, unit: LengthUnit): string {
   return `${decimal('formatLength', metres / metresPer[unit], digits)} ${unit}`;
 }
 
+/** As finely as it was chosen: '36-3/64 in' where it is whole 64ths, else with decimals, '36.02 in'. */
+export function formatLengthFinely(metres: number, unit: LengthUnit): string {
+  const steps = (metres / metresPer.in) * 64;
+  if (unit === 'in' && Math.abs(steps - Math.round(steps)) < fine)
+    return `${mixed(Math.round(steps), 64)} in`;
+  return `${decimal('formatLengthFinely', metres / metresPer[unit], { in: 4, mm: 2, cm: 3, m: 5, ft: 4 }[unit])} ${unit}`;
+}
+
+/** Of a 64th: far above rounding, far below what the decimals show. */
+const fine = 1e-6;
+
 /** The same rounded up: a length that must be exceeded is still exceeded as printed. */
 export function formatLengthUp(metres: number, unit: LengthUnit): string {
   const step = {

@@ -14,7 +14,8 @@ import {
 import type { LengthUnit } from '../quantity/units.js';
 
 /** null: an area, a speed and whatever else has no name in the contract. */
-export const kindOf = ({ dimension }: NamedValue): Kind | null => kindOfDimension(dimension);
+export const kindOf = ({ dimension }: Pick<NamedValue, 'dimension'>): Kind | null =>
+  kindOfDimension(dimension);
 
 const formats: Readonly<Partial<Record<Kind, (value: number) => string>>> = {
   angle: formatDegrees,

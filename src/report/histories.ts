@@ -1,8 +1,8 @@
 /** What moves in each moving load, moment by moment: JSON, or a table for a spreadsheet (CSV, RFC 4180). */
-import { csvOf } from './csv.js';
 import type { CheckResult } from '../check-design.js';
 import { lengthAt } from '../geometry/profile.js';
 import { historyOf } from '../rolling/history.js';
+import { inCsv } from './csv.js';
 import { rounded } from './rounded.js';
 import { tool } from './tool.js';
 
@@ -68,5 +68,7 @@ export function historiesCsv(results: readonly CheckResult[]): string {
       ]),
     ),
   );
-  return csvOf([['file', 'load', 'sitter', ...columns], ...rows]);
+  return [['file', 'load', 'sitter', ...columns], ...rows]
+    .map((row) => `${row.map(inCsv).join(',')}\r\n`)
+    .join('');
 }

@@ -4,7 +4,7 @@ import type { SpreadLimit } from '../explore/trial.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
 import type { Proportion } from '../numeric/proportion.js';
 import { kindOfDimension } from '../quantity/dimension.js';
-import { csvOf } from './csv.js';
+import { inCsv } from './csv.js';
 import { rounded } from './rounded.js';
 import { tool } from './tool.js';
 import type { ToleranceObject } from './tolerance-schema.js';
@@ -63,11 +63,12 @@ export function toleranceCsv(reported: ReportedTolerance): string {
     ...numbers.map((key) => cell(one[key])),
     ...[one.missed.share, one.missed.low, one.missed.high].map(cell),
   ];
-  return csvOf([
+  const rows = [
     ['of', 'limit', 'measure', 'drawn', ...numbers, 'missed', 'missedLow', 'missedHigh'],
     ...shop.limits.map((one) => row('shop', one.drawn, one)),
     ...(people?.limits ?? []).map((one) => row('people', null, one)),
-  ]);
+  ];
+  return rows.map((cells) => `${cells.map(inCsv).join(',')}\r\n`).join('');
 }
 
 type SpreadRow = NonNullable<ToleranceObject['people']>['limits'][number];

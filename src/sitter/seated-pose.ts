@@ -15,6 +15,7 @@ export type Joints = Readonly<Record<Joint, Point>>;
 
 export interface SeatedPose {
   readonly joints: Joints;
+  readonly lengths: BodyLengths;
   /** Of the whole body, feet up; what rides with the feet on the floor is for `riding` to say. */
   readonly segments: readonly Segment[];
 }
@@ -35,7 +36,7 @@ export function seatedPose(
   const hip = meetingOf(above(lines.seat, lengths.hipOverSeat), aheadOf(lines.back, lengths.hipAheadOfBack));
   if (isMissing(hip)) return hip;
   const joints = { hip, ...upperJoints(hip, lines, lengths), ...lowerJoints(hip, lines, lengths) };
-  return { joints, segments: segmentsOf(joints, body, mass) };
+  return { joints, lengths, segments: segmentsOf(joints, body, mass) };
 }
 
 function upperJoints(hip: Point, { back, arms }: SupportLines, lengths: BodyLengths) {

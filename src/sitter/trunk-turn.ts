@@ -8,10 +8,11 @@ import type { Segment } from './segments.js';
 const turning: readonly Joint[] = ['shoulder', 'neck', 'vertex', 'elbow', 'wrist', 'fingertip'];
 
 /** The pose with the trunk turned, angle positive forward: from up towards +x. */
-export function trunkTurned({ joints, segments }: SeatedPose, angle: number): SeatedPose {
+export function trunkTurned({ joints, lengths, segments }: SeatedPose, angle: number): SeatedPose {
   const { hip } = joints;
   const turned = turning.map((joint) => [joint, turnedForward(joints[joint], hip, angle)]);
   return {
+    lengths,
     joints: { ...joints, ...(Object.fromEntries(turned) as Partial<Record<Joint, Point>>) },
     segments: segments.map((segment) =>
       segment.group === 'trunk' ? massTurnedForward(segment, hip, angle) : segment,

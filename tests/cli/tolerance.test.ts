@@ -66,9 +66,9 @@ describe('trueroll tolerance', () => {
     expect([code, stdout]).toEqual([2, '']);
     const lines = stderr.trimEnd().split('\n');
     expect(lines).toEqual([
-      '--samples: expected a whole number from 16 to 65536, found 3',
-      '--seed: expected a whole number from 0 to 4294967295, found -1',
-      '--chance: expected a chance such as 5% or 0.05, more than 0 and less than 1, found seldom',
+      '--samples `3`: expected a whole number from 16 to 65536, found `3`',
+      '--seed `-1`: expected a whole number from 0 to 4294967295, found `-1`',
+      '--chance `seldom`: expected a chance such as 5% or 0.05, more than 0 and less than 1, found `seldom`',
       expect.stringMatching(/^wrong\.yaml:\d+:11: .*`radus`\. Hint: did you mean `radius`\?$/),
       expect.stringMatching(/^wrong\.yaml:\d+:33: expected a length, found a mass/),
     ]);
@@ -77,7 +77,7 @@ describe('trueroll tolerance', () => {
   it('refuses a chance that so few chairs cannot show, and people who are none', async () => {
     const few = await tolerance('plain.yaml', ...small, '--chance', '1%');
     expect(few).toMatchObject({ code: 2, stdout: '' });
-    expect(few.stderr).toContain('or more --samples, found 1%');
+    expect(few.stderr).toContain('or more --samples, found `1%`');
     expect(await tolerance('plain.yaml', '--people', 'children')).toMatchObject({ code: 2, stdout: '' });
     expect(await tolerance('missing.yaml')).toMatchObject({ code: 2, stdout: '' });
   });

@@ -4,8 +4,8 @@ import type { Calling } from '../commands.js';
 export function declareSchema(program: Command, { world, commands, answer }: Calling): void {
   program
     .command('schema')
-    .description('print the JSON Schema of the design file, of the report, of a comparison or of tolerance')
-    .argument('<of>', 'design, report, comparison or tolerance')
+    .description('print the JSON Schema of the design file, of the report, or of the JSON of another command')
+    .argument('<of>', 'design, report, comparison, sweep or tolerance')
     .addHelpText('after', '\nExample:\n  $ trueroll schema design > design.schema.json\n')
     .action(async (of: string) => {
       const { schema } = await commands('schema');

@@ -1,12 +1,18 @@
-/** `trueroll schema design|report|comparison|tolerance` */
+/** `trueroll schema design|report|comparison|…` */
 import { designJsonSchema } from '../../design/json-schema.js';
-import { comparisonJsonSchema, reportJsonSchema, toleranceJsonSchema } from '../../report/json-schema.js';
+import {
+  comparisonJsonSchema,
+  reportJsonSchema,
+  sweepJsonSchema,
+  toleranceJsonSchema,
+} from '../../report/json-schema.js';
 import { exitCodes, type World } from '../world.js';
 
 const schemas: Readonly<Record<string, () => object>> = {
   design: designJsonSchema,
   report: reportJsonSchema,
   comparison: comparisonJsonSchema,
+  sweep: sweepJsonSchema,
   tolerance: toleranceJsonSchema,
 };
 

@@ -1,14 +1,17 @@
 /** `trueroll tolerance FILE` */
 import type { Issue } from '../../design/issue.js';
 import { readDesign } from '../../design/read-design.js';
+import { argumentIssue } from '../../explore/argument.js';
 import type { Whom } from '../../explore/anybody.js';
 import { mostUnder } from '../../explore/loosest-tolerances.js';
 import { toleranceOf, type ToleranceSettings } from '../../explore/tolerance.js';
+import { shown } from '../../quantity/source-text.js';
 import { printToleranceJson, toleranceCsv } from '../../report/tolerance-json.js';
 import { printToleranceText } from '../../report/tolerance-text.js';
 import type { ReportedTolerance } from '../../report/tolerance-words.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
-import { readText } from '../design-file.js';
+import { digestOf, readDesignText } from '../design-file.js';
+import { progressOf } from '../progress.js';
 import type { World } from '../world.js';
 
 export interface ToleranceArguments extends AnswerSettings {
@@ -22,16 +25,27 @@ export interface ToleranceArguments extends AnswerSettings {
 
 export async function tolerance(world: World, path: string, asked: ToleranceArguments): Promise<number> {
   const settings = settingsOf(asked);
-  const file = await readText(world, path, asked.format === 'json');
+  const file = await readDesignText(world, path);
   const read = file.ok ? readDesign(file.value.text, path) : file;
   const wrong = [...(settings.ok ? [] : settings.issues), ...(read.ok ? [] : read.issues)];
   if (!settings.ok || !file.ok || !read.ok) return refuse(world, wrong);
-  const counted = counter(world);
-  const found = toleranceOf(read.value, { ...settings.value, progress: counted.count });
-  counted.clear();
+  const total = chairsIn(settings.value);
+  const progress = progressOf(world, total, 'chairs', asked.quiet ?? false);
+  let done = 0;
+  const rolled = (): void => {
+    progress.done(Math.min(++done, total));
+  };
+  const found = toleranceOf(read.value, { ...settings.value, rolled });
+  progress.end();
   if (!found.ok) return refuse(world, found.issues);
-  const reported = { file: path, sha256: file.value.sha256, tolerance: found.value };
-  return answerWith(world, print(world, reported, asked), asked, [], [path]);
+  const sha256 = asked.format === 'json' ? await digestOf(file.value.bytes) : null;
+  return answerWith(
+    world,
+    print(world, { file: path, sha256, tolerance: found.value }, asked),
+    asked,
+    [],
+    [path],
+  );
 }
 
 function print(world: World, reported: ReportedTolerance, asked: ToleranceArguments): string {
@@ -66,7 +80,7 @@ function settingsOf({
   const whole = (option: string, text: string, from: number, to: number): number => {
     const value = /^\d+$/.test(text.trim()) ? Number(text) : NaN;
     if (value >= from && value <= to) return value;
-    issues.push(argumentIssue(option, `a whole number from ${from} to ${to}`, text));
+    issues.push(wrong(option, `a whole number from ${from} to ${to}`, text));
     return from;
   };
   const count = 2 ** Math.ceil(Math.log2(whole('--samples', samples, samplesFrom, samplesTo)));
@@ -77,23 +91,14 @@ function settingsOf({
     people: people ?? null,
   };
   if (Number.isNaN(value.chance))
-    issues.push(
-      argumentIssue('--chance', 'a chance such as 5% or 0.05, more than 0 and less than 1', chance!),
-    );
+    issues.push(wrong('--chance', 'a chance such as 5% or 0.05, more than 0 and less than 1', chance!));
   else if (value.chance !== null && mostUnder(value.chance, count) < 0)
-    issues.push(
-      argumentIssue('--chance', `a chance that ${count} chairs can show, or more --samples`, chance!),
-    );
+    issues.push(wrong('--chance', `a chance that ${count} chairs can show, or more --samples`, chance!));
   return issues.length === 0 ? { ok: true, value } : { ok: false, issues };
 }
 
-const argumentIssue = (option: string, expected: string, found: string): Issue => ({
-  file: option,
-  line: null,
-  column: null,
-  expected,
-  found: found === '' ? 'nothing' : found,
-});
+const wrong = (option: string, expected: string, text: string): Issue =>
+  argumentIssue({ option, text }, { expected, found: text === '' ? 'nothing' : shown(text) });
 
 /** NaN: none. */
 function chanceOf(text: string): number {
@@ -102,23 +107,6 @@ function chanceOf(text: string): number {
   return chance > 0 && chance < 1 ? chance : NaN;
 }
 
-/** Work that takes over a second is told of on a terminal, a few times a second. */
-const silent = 1000;
-const again = 200;
-
-function counter({ stderr }: World): { readonly count: (done: number) => void; readonly clear: () => void } {
-  if (!stderr.isTTY) return { count: () => undefined, clear: () => undefined };
-  let next = performance.now() + silent;
-  let told = false;
-  return {
-    count: (done) => {
-      if (performance.now() < next) return;
-      next = performance.now() + again;
-      told = true;
-      stderr.write(`\r${done} chairs rolled`);
-    },
-    clear: () => {
-      if (told) stderr.write(`\r${' '.repeat(30)}\r`);
-    },
-  };
-}
+/** About how many chairs are rolled: the loosest tolerances take a proof or two. */
+const chairsIn = ({ samples, people, chance }: Settings): number =>
+  samples * (1 + (people === null ? 0 : 1) + (chance === null ? 0 : 2));

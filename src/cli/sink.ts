@@ -1,0 +1,47 @@
+/** Where a long answer goes piece by piece: standard output, or a file that stands only when it is whole. */
+import type { Issue } from '../design/issue.js';
+import type { AnswerSettings } from './answer.js';
+import { isFileTrouble, type World } from './world.js';
+
+export interface Sink {
+  /** false: nobody reads any more. */
+  readonly write: (text: string) => Promise<boolean>;
+  readonly finish: () => Promise<void>;
+  readonly discard: () => Promise<void>;
+}
+
+const none = (): Promise<void> => Promise.resolve();
+
+/** @param read the files that were read, which are not written over */
+export async function sinkFor(
+  { stdout, files }: World,
+  { out, quiet }: AnswerSettings,
+  read: readonly string[],
+): Promise<Sink | Issue> {
+  if (out !== undefined) {
+    try {
+      const draft = await files.draft(out, read);
+      return { ...draft, write: (text) => draft.write(text).then(() => true) };
+    } catch (error) {
+      return unwritable(out, error);
+    }
+  }
+  const write = async (text: string): Promise<boolean> => {
+    if (quiet) return true;
+    stdout.write(text);
+    return stdout.ready();
+  };
+  return { write, finish: none, discard: none };
+}
+
+/** @throws what is no trouble with a file */
+export function unwritable(out: string, error: unknown): Issue {
+  if (!isFileTrouble(error)) throw error;
+  return {
+    file: out || '--out',
+    line: null,
+    column: null,
+    expected: 'a file that can be written',
+    found: error.message,
+  };
+}

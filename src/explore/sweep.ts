@@ -1,0 +1,210 @@
+/** A sweep: named dimensions over ranges, each design built, rolled and judged. */
+import type { Issue } from '../design/issue.js';
+import { describeIssue, type Checked } from '../design/issue.js';
+import { readDesign, type Design } from '../design/read-design.js';
+import type { People } from '../loads/people.js';
+import { loadsOf } from '../loads/loads-of.js';
+import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
+import { isMissing } from '../numeric/missing.js';
+import { shown } from '../quantity/source-text.js';
+import { argumentIssue, unknownName } from './argument.js';
+import { measuresNamed, type AskedMeasure } from './asked-measure.js';
+import { designFunction, type BuiltDesign, type Tried } from './design-function.js';
+import { gridOf, mostDesigns, type Grid } from './grid.js';
+import { judgeFor, type Judgement } from './judge.js';
+import { isComfortable, tightest } from './room.js';
+import { readVaried, type Varied } from './varied.js';
+import type { Verdict } from '../checks/verdict.js';
+
+/** What is asked, as it is written: plain data, the same for every thread. */
+export interface SweepRequest {
+  /** Of the design file. */
+  readonly text: string;
+  readonly file: string;
+  readonly vary: readonly string[];
+  /** Measures; none: the usual ones. */
+  readonly show: readonly string[];
+  /** Which loads are rolled, with commas between; null: all. */
+  readonly loads: string | null;
+}
+
+export interface SweepRow {
+  /** Number in the sweep, from 1. */
+  readonly number: number;
+  /** SI, one a varied dimension. */
+  readonly values: readonly number[];
+  /** SI, one a column; null where it has no value. */
+  readonly measures: readonly (number | null)[];
+  readonly verdict: Verdict;
+  readonly comfortable: boolean;
+  /** Ids of the limits that are not met or unknown. */
+  readonly notMet: readonly string[];
+  /** Of the limits that are met the one with the least room, and how much (room.ts). */
+  readonly tightest: { readonly id: string; readonly room: number } | null;
+  /** Why it cannot be built. */
+  readonly problem: string | null;
+}
+
+export interface Sweep {
+  readonly design: Design;
+  readonly people: People;
+  readonly grid: Grid;
+  readonly loads: readonly LoadId[];
+  readonly columns: readonly AskedMeasure[];
+  /** @param index from 0 */
+  readonly rowAt: (index: number) => SweepRow;
+}
+
+export function compileSweep(request: SweepRequest): Checked<Sweep> {
+  const read = readDesign(request.text, request.file);
+  if (!read.ok) return read;
+  const design = read.value;
+  const stated = designFunction(design, []).at([]);
+  if (!stated.ok) return stated;
+  const { people } = stated;
+  const issues: Issue[] = [];
+  const varied = variedIn(request, design, issues);
+  const chosen = loadsIn(request, issues);
+  const columns = columnsIn(request, people, chosen, issues);
+  const grid = gridOf(varied);
+  if (issues.length === 0 && grid.count > mostDesigns) issues.push(tooMany(request, grid));
+  if (issues.length > 0) return { ok: false, issues };
+  const loads = rolledLoads(stated, [...chosen, ...columns.map(({ load }) => load)]);
+  const { at } = designFunction(
+    design,
+    varied.map(({ variable }) => variable),
+  );
+  const judge = judgeFor(loads);
+  const rowAt = (index: number): SweepRow => {
+    const values = grid.valuesAt(index);
+    return rowOf(index + 1, values, at(values), columns, judge);
+  };
+  return { ok: true, value: { design, people, grid, loads, columns, rowAt } };
+}
+
+function variedIn({ vary }: SweepRequest, design: Design, issues: Issue[]): Varied[] {
+  if (vary.length === 0)
+    issues.push({
+      file: '--vary',
+      line: null,
+      column: null,
+      expected: 'what to vary, such as `--vary "radius=36 in..42 in:1/2 in"`',
+      found: 'nothing',
+    });
+  const varied: Varied[] = [];
+  for (const text of vary) {
+    const read = readVaried(text, design);
+    const again = read.ok && varied.some(({ variable }) => variable.name === read.value.variable.name);
+    if (read.ok && !again) varied.push(read.value);
+    else {
+      const words = read.ok
+        ? { expected: 'each dimension once', found: `${read.value.variable.name} again` }
+        : read.words;
+      issues.push(argumentIssue({ option: '--vary', text }, words));
+    }
+  }
+  return varied;
+}
+
+function loadsIn({ loads }: SweepRequest, issues: Issue[]): readonly LoadId[] {
+  if (loads === null) return loadIds;
+  return loads.split(',').flatMap((word): LoadId[] => {
+    const load = loadIds.find((id) => id === word.trim());
+    if (load !== undefined) return [load];
+    issues.push(
+      argumentIssue({ option: '--loads', text: loads }, unknownName('a load', word.trim(), loadIds)),
+    );
+    return [];
+  });
+}
+
+/** Of those that are wanted the ones that there are, in the order of the contract. */
+function rolledLoads({ design, chair, people }: BuiltDesign, wanted: readonly LoadId[]): LoadId[] {
+  const ids = new Set(loadsOf(design, chair, people, wanted).map(({ id }) => id));
+  return loadIds.filter((load) => ids.has(load));
+}
+
+/** What a maker looks at first. */
+const usualColumns: readonly (readonly [LoadId, MeasureKey])[] = [
+  ['seated', 'periodS'],
+  ['seated', 'seatSlopeDeg'],
+  ['leaning-back-hard', 'rockerLeftBackM'],
+];
+const ofEmpty: typeof usualColumns = [
+  ['empty', 'periodS'],
+  ['empty', 'seatSlopeDeg'],
+  ['empty', 'tipBackDeg'],
+];
+
+function columnsIn(
+  { show }: SweepRequest,
+  people: People,
+  loads: readonly LoadId[],
+  issues: Issue[],
+): AskedMeasure[] {
+  if (show.length === 0) {
+    const usual = people.persons.length > 0 ? usualColumns : ofEmpty;
+    return usual
+      .filter(([load]) => loads.includes(load))
+      .flatMap(([load, measure]) => {
+        const named = measuresNamed(`${load}/${measures[measure].limitKey}`, people);
+        return named.ok ? named.value : [];
+      });
+  }
+  return show.flatMap((text) => {
+    const named = measuresNamed(text, people);
+    if (!named.ok) issues.push(argumentIssue({ option: '--show', text }, named.words));
+    else if (named.value.length === 0)
+      issues.push(
+        argumentIssue(
+          { option: '--show', text },
+          { expected: 'a measure of this design', found: `${shown(text)}, which needs sitters or a child` },
+        ),
+      );
+    return named.ok ? named.value : [];
+  });
+}
+
+function tooMany({ vary }: SweepRequest, { count }: Grid): Issue {
+  const designs = (number: number): string => `${number.toLocaleString('en')} designs`;
+  return argumentIssue(
+    { option: '--vary', text: vary.join(' × ') },
+    {
+      expected: `at most ${designs(mostDesigns)} in one sweep`,
+      found: designs(count),
+      hint: 'take larger steps, or find the dimension by `trueroll adjust`',
+    },
+  );
+}
+
+function rowOf(
+  number: number,
+  values: readonly number[],
+  tried: Tried,
+  columns: readonly AskedMeasure[],
+  judge: ReturnType<typeof judgeFor>,
+): SweepRow {
+  if (!tried.ok) {
+    const nothing = { comfortable: false, notMet: [], tightest: null };
+    const problem = describeIssue(tried.issues[0]!);
+    return { number, values, measures: columns.map(() => null), verdict: 'unknown', ...nothing, problem };
+  }
+  const judgement = judge(tried);
+  const { limits, verdict } = judgement;
+  return {
+    number,
+    values,
+    measures: columns.map((column) => valueOf(column, judgement)),
+    verdict,
+    comfortable: isComfortable(limits),
+    notMet: limits.flatMap((limit) => (limit.verdict === 'pass' ? [] : [limit.id])),
+    tightest: verdict === 'pass' ? tightest(limits) : null,
+    problem: null,
+  };
+}
+
+function valueOf({ load, sitter, measure }: AskedMeasure, { loads }: Judgement): number | null {
+  const asked = loads.find(({ record }) => record.load.id === load && record.load.sitter === sitter);
+  const value = asked?.measured.get(measure);
+  return value === undefined || isMissing(value) ? null : value;
+}

@@ -1,0 +1,89 @@
+/** The shape of the JSON of a sweep. Its types are read from here; the schema itself is loaded only to be printed. */
+import * as z from 'zod';
+import { chairKinds, loadIds, measureKeys } from '../names.js';
+import { lengthUnits } from '../quantity/units.js';
+
+const verdict = z.enum(['pass', 'fail', 'unknown']);
+
+const head = {
+  sweepVersion: z.literal(1),
+  tool: z.strictObject({ name: z.string(), version: z.string() }),
+  design: z.strictObject({
+    name: z.string(),
+    file: z.string().describe('as typed'),
+    sha256: z.string().nullable().describe('of the file’s bytes'),
+    kind: z.enum(chairKinds),
+    units: z.enum(lengthUnits),
+  }),
+  designs: z.number().describe('how many there are in the whole sweep'),
+  varied: z
+    .array(
+      z.strictObject({
+        dimension: z.string(),
+        unit: z.string().describe('of its values; empty: a pure number'),
+        count: z.number(),
+        first: z.number(),
+        last: z.number(),
+        values: z.array(z.number()).nullable().describe('null where there are more than a hundred'),
+      }),
+    )
+    .describe('the first changes slowest'),
+  loads: z.array(z.enum(loadIds)).describe('those that were rolled and judged'),
+  columns: z.array(
+    z.strictObject({
+      name: z.string().describe('<load>/<measure>/<sitter>; the unit is the ending of the measure'),
+      load: z.enum(loadIds),
+      measure: z.enum(measureKeys),
+      sitter: z.string().nullable(),
+    }),
+  ),
+};
+
+/** Of the first line of a share; `sweep` is a digest of design and request. */
+export const shareHeadSchema = z.strictObject({
+  share: z.int(),
+  of: z.int(),
+  sweep: z.string(),
+  head: z.strictObject(head),
+});
+
+const row = z.strictObject({
+  design: z.number().describe('its number, from 1'),
+  values: z.array(z.number()).describe('one for each of `varied`, in its unit'),
+  measures: z.array(z.number().nullable()).describe('one for each of `columns`; null where it has no value'),
+  verdict: verdict.describe('of all limits on the loads that were rolled'),
+  comfortable: z.boolean(),
+  notMet: z.array(z.string()).describe('ids of limits that are not met or unknown'),
+  tightest: z
+    .strictObject({ limit: z.string(), room: z.number() })
+    .nullable()
+    .describe(
+      'the limit with the least room: 0 at its bound, 1 in the middle of its range or twice as far as asked',
+    ),
+  problem: z.string().nullable().describe('why it cannot be built'),
+});
+
+const summary = z.strictObject({
+  designs: z.number(),
+  pass: z.number(),
+  fail: z.number(),
+  unknown: z.number(),
+  comfortable: z.number(),
+  passing: z
+    .array(z.tuple([z.number(), z.number()]))
+    .nullable()
+    .describe('least and greatest value of each of `varied` among those that pass'),
+  roomiest: row.nullable().describe('the design whose tightest limit has the most room'),
+});
+
+export const sweepSchema = z.strictObject({
+  ...head,
+  rows: z.array(row),
+  whole: z.boolean().describe('false: it was stopped'),
+  summary,
+});
+
+export type ShareHeadObject = z.infer<typeof shareHeadSchema>;
+export type SweepHeadObject = ShareHeadObject['head'];
+export type SweepRowObject = z.infer<typeof row>;
+export type SweepSummaryObject = z.infer<typeof summary>;

@@ -1,0 +1,233 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { checkDesign } from '../../src/check-design.js';
+import { sweepSchema, type SweepRowObject } from '../../src/report/sweep-schema.js';
+import { jsonFactor, type MeasureKey } from '../../src/names.js';
+import { trueroll, type StandIn } from '../stand-in-world.js';
+
+const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8');
+const files = { 'porch.yaml': porch, 'broken.yaml': 'trueroll: 1\nparts: [' };
+const sweep = (argv: readonly string[], more: StandIn = {}) =>
+  trueroll(['sweep', ...argv], { files, ...more });
+const still = ['--loads', 'empty,seated'];
+const radii = ['porch.yaml', '--vary', 'radius=34 in..42 in:1/4 in', ...still];
+const formats = ['text', 'csv', 'jsonl', 'json'] as const;
+
+const rowsOf = (text: string): SweepRowObject[] =>
+  text
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as SweepRowObject);
+
+describe('trueroll sweep', () => {
+  it('says of each design what a check of it says', async () => {
+    const argv = [
+      '--vary',
+      'radius=35 in..41 in:2 in',
+      '--vary',
+      'tail=14 in, 21 in',
+      '--show',
+      'period',
+      '--show',
+      'rockerLeftBack',
+    ];
+    const { code, stdout } = await sweep(['porch.yaml', ...argv, '--format', 'jsonl']);
+    expect(code).toBe(0);
+    const rows = rowsOf(stdout);
+    expect(rows.map(({ values }) => values)).toEqual(
+      [35, 37, 39, 41].flatMap((radius) => [
+        [radius, 14],
+        [radius, 21],
+      ]),
+    );
+    for (const { values, measures, verdict, notMet } of rows) {
+      const [radius, tail] = values as [number, number];
+      const text = porch
+        .replace('radius: 36 in', `radius: ${radius} in`)
+        .replace('tail: 21 in', `tail: ${tail} in`);
+      const alone = checkDesign(text, 'porch.yaml');
+      if (!alone.ok) throw new Error('a changed porch rocker that cannot be checked');
+      const { limits, loads, verdict: same } = alone.value;
+      expect(verdict).toBe(same);
+      expect(notMet).toEqual(limits.filter((limit) => limit.verdict !== 'pass').map(({ id }) => id));
+      const asked = [
+        ['seated', 'periodS'],
+        ['leaning-back-hard', 'rockerLeftBackM'],
+      ] as const;
+      const values12 = asked.flatMap(([id, key]: readonly [string, MeasureKey]) =>
+        loads
+          .filter(({ record }) => record.load.id === id)
+          .map(({ measured }) => Number(((measured.get(key) as number) * jsonFactor(key)).toPrecision(12))),
+      );
+      // To the last of 12 digits: a dimension of 35 in comes by two ways into SI.
+      measures.forEach((value, i) => {
+        expect(Math.abs(value! - values12[i]!)).toBeLessThan(1e-10);
+      });
+    }
+    expect(new Set(rows.map(({ verdict }) => verdict)).size).toBeGreaterThan(1);
+  });
+
+  it('answers in a JSON that its schema describes, with what came of it', async () => {
+    const { code, stdout, stderr } = await sweep([...radii, '--format', 'json']);
+    expect([code, stderr]).toEqual([0, '']);
+    const { rows, summary, whole, designs } = sweepSchema.parse(JSON.parse(stdout));
+    expect([rows.length, designs, summary.designs, whole]).toEqual([33, 33, 33, true]);
+    expect(summary.pass).toBe(rows.filter(({ verdict }) => verdict === 'pass').length);
+    expect(summary.comfortable).toBe(rows.filter(({ comfortable }) => comfortable).length);
+    const passing = rows.filter(({ verdict }) => verdict === 'pass').map(({ values }) => values[0]!);
+    expect(summary.passing).toEqual([[Math.min(...passing), Math.max(...passing)]]);
+    expect(summary.roomiest).toEqual(rows[summary.roomiest!.design - 1]);
+  });
+
+  it('prints a table, a line a design, in no more than 100 columns', async () => {
+    const { stdout } = await sweep(radii);
+    expect(stdout.split('\n').every((line) => line.length <= 100)).toBe(true);
+    expect(stdout).toMatch(/^33 designs: radius 34 in to 42 in, 33 values\.$/m);
+    expect(stdout).toMatch(/^ *36 in +2\.03 \/ 2\.41 s +10 \/ 8\.5° +comfortable +seated\/\w+\/\w+$/m);
+    expect(stdout).toMatch(/^ *42 in .* NOT MET +seated\/period\/shortest/m);
+    expect(stdout).toMatch(/^All limits met by 17 of 33: radius from 34 in to 38 in\.$/m);
+  });
+
+  it('tells what cannot be built, and goes on', async () => {
+    const argv = ['porch.yaml', '--vary', 'depth=2 in, 40 in', ...still, '--format', 'csv'];
+    const { code, stdout } = await sweep(argv);
+    const lines = stdout.trimEnd().split('\r\n');
+    expect([code, lines.length]).toEqual([0, 3]);
+    expect(lines[2]).toMatch(/^2,40,,,,,unknown,false,,,,"porch\.yaml:\d+:\d+: expected a depth less than/);
+  });
+
+  it('varies the sizes of sitters', async () => {
+    const { stdout } = await sweep([
+      'porch.yaml',
+      '--vary',
+      'tallest mass=60 kg..120 kg:20 kg',
+      ...still,
+      '--format',
+      'jsonl',
+      '--show',
+      'seated/period/tallest',
+    ]);
+    const periods = rowsOf(stdout).map(({ measures }) => measures[0]!);
+    expect(periods).toHaveLength(4);
+    expect(new Set(periods).size).toBe(4);
+  });
+
+  it.each<[string[], RegExp[]]>([
+    [['porch.yaml'], [/^--vary: expected what to vary/m]],
+    [['--vary', 'radius=1 m'], [/a design file, or --join/]],
+    [['missing.yaml', '--vary', 'radius=1 m'], [/^missing\.yaml: expected a design file that can be read/]],
+    [['broken.yaml', '--vary', 'radius=1 m'], [/^broken\.yaml:\d+:\d+: /]],
+    [
+      [
+        'porch.yaml',
+        '--vary',
+        'radios=1 m',
+        '--vary',
+        'tail=2 m..1 m',
+        '--show',
+        'perod',
+        '--loads',
+        'emty',
+        '--threads',
+        'all',
+        '--share',
+        '3/2',
+      ],
+      [
+        /`radios`\. Hint: did you mean `radius`/,
+        /lower end first/,
+        /did you mean `period`/,
+        /did you mean `empty`/,
+        /--threads `all`/,
+        /--share `3\/2`/,
+      ],
+    ],
+    [['porch.yaml', '--vary', 'radius=1 m', '--vary', 'radius=2 m'], [/each dimension once/]],
+    [['porch.yaml', '--vary', 'radius=0.9 m..1 m:1e6 values'], [/a step|values|name/]],
+    [
+      [
+        'porch.yaml',
+        '--vary',
+        'radius=0.9 m..1 m:1000000 values',
+        '--vary',
+        'tail=0.4 m..0.5 m:1000000 values',
+      ],
+      [/at most 1,000,000,000 designs in one sweep, found 1,000,000,000,000 designs/],
+    ],
+    [[...radii, '--share', '1/2', '--format', 'csv'], [/no --format but jsonl with a share/]],
+    [
+      [...radii, '--show', 'seated/period/nobody'],
+      [/a sitter, found `nobody`\. Hint: there are shortest, tallest/],
+    ],
+    [[...radii, '--out', 'nowhere/a.csv'], [/^nowhere\/a\.csv: expected a file that can be written/]],
+    [['porch.yaml', '--join', 'a.jsonl'], [/nothing beside the shares/]],
+  ])('refuses %s, every mistake in a line of its own', async (argv, messages) => {
+    const { code, stdout, stderr, written } = await sweep(argv);
+    expect([code, stdout, written.size]).toEqual([2, '', 0]);
+    for (const message of messages) expect(stderr).toMatch(message);
+    expect(stderr.trimEnd().split('\n')).toHaveLength(messages.length);
+  });
+
+  it('stops when it is asked to, with whole lines; a file of --out is not written then', async () => {
+    const many = ['porch.yaml', '--vary', 'radius=34 in..42 in:1/256 in', ...still];
+    const soon = { stopping: (stop: () => void) => void setImmediate(() => setImmediate(stop)) };
+    const { code, stdout, stderr } = await sweep([...many, '--format', 'jsonl'], soon);
+    expect(code).toBe(130);
+    const done = rowsOf(stdout).length;
+    expect(done).toBeGreaterThan(0);
+    expect(done).toBeLessThan(2049);
+    expect(stderr).toBe(`stopped after ${done} of 2049 designs\n`);
+    const kept = await sweep([...many, '--out', 'all.csv', '--format', 'csv'], soon);
+    expect([kept.code, kept.written.size]).toEqual([130, 0]);
+    const json = await sweep([...many, '--format', 'json'], soon);
+    expect(sweepSchema.parse(JSON.parse(json.stdout)).whole).toBe(false);
+  });
+});
+
+describe('shares of a sweep', () => {
+  let shares: Record<string, string> = {};
+  const share = async (which: string): Promise<string> => (await sweep([...radii, '--share', which])).stdout;
+
+  beforeAll(async () => {
+    const texts = await Promise.all([1, 2, 3, 4, 5].map((number) => share(`${number}/5`)));
+    shares = Object.fromEntries(texts.map((text, i) => [`${i + 1}.jsonl`, text]));
+  });
+  const join = (given: Record<string, string>, ...argv: string[]) =>
+    sweep(['--join', ...Object.keys(given), ...argv], { files: { ...files, ...given } });
+
+  it.each(formats)('joined are the whole sweep byte for byte, in whatever order: %s', async (format) => {
+    const whole = await sweep([...radii, '--format', format]);
+    const turned = Object.fromEntries(Object.entries(shares).reverse());
+    const joined = await join(turned, '--format', format);
+    expect([joined.code, joined.stderr]).toEqual([0, '']);
+    expect(joined.stdout).toBe(whole.stdout);
+  });
+
+  it('one that was cut off is told and, made again, joins', async () => {
+    const cut = { ...shares, '3.jsonl': shares['3.jsonl']!.slice(0, -300) };
+    const refused = await join(cut, '--out', 'all.csv');
+    expect([refused.code, refused.stdout, refused.written.size]).toEqual([2, '', 0]);
+    expect(refused.stderr).toMatch(/^3\.jsonl:?\d*:?\d*: expected (a whole share|design \d+), found/);
+    const again = await join({ ...cut, '3.jsonl': await share('3/5') }, '--format', 'csv');
+    expect(again.stdout).toBe((await sweep([...radii, '--format', 'csv'])).stdout);
+  });
+
+  it('a missing, a doubled, a strange one and another file are told', async () => {
+    const others = Object.fromEntries(Object.entries(shares).filter(([name]) => name !== '2.jsonl'));
+    expect((await join(others)).stderr).toBe(
+      '--join: expected share 2/5, found none. Hint: make it: --share 2/5\n',
+    );
+    expect((await join({ ...shares, 'again.jsonl': shares['4.jsonl']! })).stderr).toMatch(
+      /each share once, found share 4 again/,
+    );
+    const other = (await sweep([...radii, '--show', 'tipBack', '--share', '3/5'])).stdout;
+    expect((await join({ ...shares, '3.jsonl': other })).stderr).toMatch(
+      /^3\.jsonl: expected a share of the same sweep as 1\.jsonl/,
+    );
+    expect((await join({ 'a.yaml': porch })).stderr).toMatch(/a share as `trueroll sweep --share` writes it/);
+    const torn = shares['1.jsonl']!.split('\n')
+      .filter((_, line) => line !== 2)
+      .join('\n');
+    expect((await join({ ...shares, '1.jsonl': torn })).stderr).toMatch(/^1\.jsonl:3:1: expected design 2/);
+  });
+});
