@@ -13,6 +13,7 @@ import { issueAt } from './design/issue-at.js';
 import { readDesign } from './design/read-design.js';
 import { resolveDesign } from './design/resolve.js';
 import { remediesFor, type Remedies, type RemedySettings } from './explore/remedies.js';
+import { mostDelicate, type Delicate } from './explore/most-delicate.js';
 import { loadsOf, whyNotRolled } from './loads/loads-of.js';
 import { seatPeople, type People } from './loads/people.js';
 import { measureLoad } from './measures/catalogue.js';
@@ -29,7 +30,12 @@ export interface CheckResult {
   readonly verdict: Verdict;
   /** What to change for each limit that is not met, where that was asked for (`withRemedies`). */
   readonly remedies: Remedies;
+  /** The sizes that use up a limit first; none for values other than the file’s. Worked out when it is asked for. */
+  readonly delicate: () => readonly Delicate[];
 }
+
+/** As many as the first screen has lines for. */
+const mostTold = 2;
 
 /**
  * Checks one design.
@@ -58,11 +64,16 @@ export function checkDesign(
         : seated.faults.map(({ path, ...words }) => issueAt(read.value, path, words));
     return { ok: false, issues: [...drawn, ...sitting] };
   }
-  return { ok: true, value: { file, ...checkChair(design, built.chair, seated.people) } };
+  const delicate = (): readonly Delicate[] => (values ? [] : mostDelicate(read.value, mostTold));
+  return { ok: true, value: { file, ...checkChair(design, built.chair, seated.people), delicate } };
 }
 
 /** The same from numbers on: rolls the chair under every load and judges every limit. */
-export function checkChair(design: DesignInSI, chair: Chair, people: People): Omit<CheckResult, 'file'> {
+export function checkChair(
+  design: DesignInSI,
+  chair: Chair,
+  people: People,
+): Omit<CheckResult, 'file' | 'delicate'> {
   const loads = rollLoads(chair, loadsOf(design, chair, people), design.floor.rolling).map((record) => ({
     record,
     measured: measureLoad(record),

@@ -1,5 +1,6 @@
 /** The one public door of the library. */
-export { checkChair, checkDesign, type CheckResult } from './check-design.js';
+export { checkChair, checkDesign, withRemedies, type CheckResult } from './check-design.js';
+export { alteredChair, type AlteredChair } from './chair/altered-chair.js';
 export { buildChair, type BuiltChair } from './chair/build-chair.js';
 export type { Chair, ChairPart } from './chair/chair.js';
 export type { JudgedLimit, Verdict } from './checks/verdict.js';
@@ -11,6 +12,8 @@ export { loadsOf } from './loads/loads-of.js';
 export { seatPeople, type People, type Seated } from './loads/people.js';
 export type { Point } from './geometry/point.js';
 export type { MassProperties } from './mass.js';
+export { adjust, type AdjustRequest, type Adjusted } from './explore/adjust.js';
+export { compileSweep, type Sweep, type SweepRequest, type SweepRow } from './explore/sweep.js';
 export { loads, measures, type ChairKind, type LoadId, type MeasureKey } from './names.js';
 export type { Missing, OrMissing } from './numeric/missing.js';
 export { compareDesigns } from './checks/compare.js';

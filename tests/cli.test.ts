@@ -26,14 +26,17 @@ describe('trueroll', () => {
     expect(tool.version).toBe(version);
   });
 
-  it.each([[['--help']], [['check', '--help']], [['compare', '--help']], [['schema', '--help']]])(
-    '%s shows an example',
-    async (argv) => {
-      const { code, stdout } = await trueroll(argv);
-      expect(code).toBe(0);
-      expect(stdout).toMatch(/Examples?:\n {2}\$ trueroll /);
-    },
-  );
+  it.each([
+    [['--help']],
+    [['check', '--help']],
+    [['compare', '--help']],
+    [['tolerance', '--help']],
+    [['schema', '--help']],
+  ])('%s shows an example', async (argv) => {
+    const { code, stdout } = await trueroll(argv);
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/Examples?:\n {2}\$ trueroll /);
+  });
 
   it.each([
     [['chek', 'good.yaml']],

@@ -5,6 +5,7 @@ import { declareCheck } from './arguments/check.js';
 import { declareCompare } from './arguments/compare.js';
 import { declareSchema } from './arguments/schema.js';
 import { declareSweep } from './arguments/sweep.js';
+import { declareTolerance } from './arguments/tolerance.js';
 import type { Calling, Commands } from './commands.js';
 import { loadCompiled } from './load-compiled.js';
 import { processWorld } from './process-world.js';
@@ -42,9 +43,9 @@ export async function main(world: World, commands: Commands): Promise<number> {
 
 const whatNext = `trueroll rolls a rocking-chair design on the floor before the wood is cut.
   trueroll check design.yaml           where it rests, how fast it rocks, whether it goes over
-  trueroll check design.yaml --all     every measure and limit;  --parts: the weights
   trueroll sweep design.yaml --vary "radius=34 in..42 in:1/2 in"   which radii do
   trueroll compare old.yaml new.yaml   what moved between two versions
+  trueroll tolerance design.yaml       how the shop's errors spread it, which size to hold close
   trueroll --help                      every command; trueroll check --help: one command with an example
 `;
 
@@ -63,7 +64,7 @@ function programFor(calling: Calling): Command {
       },
     })
     .addHelpText('after', '\nExample:\n  $ trueroll check design.yaml\n');
-  for (const declare of [declareCheck, declareCompare, declareSweep, declareSchema])
+  for (const declare of [declareCheck, declareCompare, declareSweep, declareTolerance, declareSchema])
     declare(program, calling);
   return program;
 }

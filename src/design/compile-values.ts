@@ -1,7 +1,7 @@
 /** The values of one file compiled, with its units and named values. */
 import type { Kind } from '../names.js';
 import { compileExpression } from '../quantity/expression.js';
-import { isPure } from '../quantity/dimension.js';
+import { isPure, kindOfDimension } from '../quantity/dimension.js';
 import { compileQuantity, type Quantity } from '../quantity/quantity.js';
 import { compileRange } from '../quantity/range.js';
 import type { Mistake } from '../quantity/reading.js';
@@ -25,6 +25,10 @@ export type Compiled<T> =
 export interface Compile {
   readonly value: (source: Source, kind: Kind, must: Must) => Compiled<Value>;
   readonly range: (source: Source, kind: Kind) => Compiled<ValueRange>;
+  /** The named dimensions of the file. */
+  readonly names: readonly string[];
+  /** What a named dimension is; `other`: an area, a speed …; `unsure`: it could not be read itself. */
+  readonly kindOf: (name: string) => Kind | 'other' | 'unknown' | 'unsure';
 }
 
 export function compilerOf(named: NamedValues, units: Units): Compile {
@@ -55,6 +59,12 @@ export function compilerOf(named: NamedValues, units: Units): Compile {
       const end = (quantity: Quantity | null) => quantity && { source, must: 'any' as const, quantity };
       const range = { source, min: end(reading.value.min), max: end(reading.value.max) };
       return compiled(range, faultAtOwnValues(range, values));
+    },
+    names: scope.known,
+    kindOf: (name) => {
+      const dimension = scope.dimensionOf(name);
+      if (dimension !== undefined) return kindOfDimension(dimension) ?? 'other';
+      return scope.known.includes(name) ? 'unsure' : 'unknown';
     },
   };
 }

@@ -85,6 +85,14 @@ export interface LimitInSI {
   readonly range: RangeInSI | null;
 }
 
+/** How far off the shop may be in a named dimension, as the design says. SI. */
+export interface ErrorInSI {
+  readonly dimension: string;
+  /** Even between ± `size`; or normal, `size` its standard deviation. */
+  readonly spread: 'even' | 'normal';
+  readonly size: number;
+}
+
 export interface DesignInSI {
   readonly name: string;
   readonly kind: ChairKind;
@@ -114,4 +122,5 @@ export interface DesignInSI {
   readonly limits: readonly LimitInSI[];
   /** Each 0 where nothing is changed. */
   readonly alterations: Readonly<Record<AlterationName, number>>;
+  readonly errors: readonly ErrorInSI[];
 }

@@ -24,4 +24,6 @@ function expectedBy({ _zod: { def } }: z.core.$ZodType): string | undefined {
 const nothingToCompile: Compile = {
   value: (source) => ({ ok: false, mistake: { expected: 'no value', found: String(source) } }),
   range: (source) => ({ ok: false, mistake: { expected: 'no range', found: String(source) } }),
+  names: [],
+  kindOf: () => 'unknown',
 };

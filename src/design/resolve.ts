@@ -105,6 +105,7 @@ function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
   const loads = sectionOf(written.loads, (si) => loadsInSI(written.loads, si));
   const altered = sectionOf(written.alterations, (si) => alterationsInSI(written.alterations, si));
   const limits = sectionOf(written.limits, (_, rangeInSI) => limitsInSI(written.limits, rangeInSI));
+  const errors = sectionOf(written.errors, (si) => errorsInSI(written.errors, si));
   return (take) => ({
     name,
     kind: written.kind ?? 'adult',
@@ -119,6 +120,7 @@ function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
     loads: take(loads),
     limits: take(limits),
     alterations: take(altered),
+    errors: take(errors),
   });
 }
 
@@ -133,6 +135,14 @@ function partSection(part: WrittenPart): (take: Take) => PartInSI {
       last = { own: sizes, part: { ...sizes, outline: words } };
     return last.part;
   };
+}
+
+function errorsInSI(errors: WrittenDesign['errors'] = {}, si: InSI): DesignInSI['errors'] {
+  return Object.entries(errors).map(([dimension, error]) =>
+    'normal' in error
+      ? { dimension, spread: 'normal', size: si(error.normal) }
+      : { dimension, spread: 'even', size: si(error) },
+  );
 }
 
 /** What a floor of its own numbers leaves out is that of the default floor. */

@@ -4,6 +4,7 @@ import { addedOnly, alterationNames, alterations, chairKinds, type AlterationNam
 import { lengthUnits } from '../quantity/units.js';
 import type { Compile } from './compile-values.js';
 import { floorNames, floors, type FloorName } from './floors.js';
+import { errorsSchema } from './schema-errors.js';
 import { limitsSchema, loadsSchema } from './schema-loads.js';
 import { extraSchema, partSchema } from './schema-parts.js';
 import { childSchema, sittersSchema } from './schema-people.js';
@@ -47,6 +48,7 @@ export function designSchema(compile: Compile, names: readonly string[] = []) {
     arms: block('the line of the arms: rear, front', { rear: point, front: point }).optional(),
     loads: loadsSchema(schemas).optional(),
     limits: limitsSchema(schemas).optional(),
+    errors: errorsSchema(schemas).optional(),
   });
   return rule(design, somewhereToSit);
 }

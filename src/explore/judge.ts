@@ -49,7 +49,7 @@ export function judgeFor(
 }
 
 /** Each measure once, when it is asked for. */
-function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
+export function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
   const known = new Map<MeasureKey, OrMissing<number>>();
   const here: readonly LoadId[] = [record.load.id];
   return {

@@ -172,7 +172,7 @@ function tooMany({ vary }: SweepRequest, { count }: Grid): Issue {
     {
       expected: `at most ${designs(mostDesigns)} in one sweep`,
       found: designs(count),
-      hint: 'take larger steps, or find the dimension by `trueroll adjust`',
+      hint: 'take larger steps',
     },
   );
 }

@@ -24,6 +24,12 @@ export function sameDimension(a: Dimension, b: Dimension): boolean {
 
 export const isPure = (dimension: Dimension): boolean => sameDimension(dimension, dimensionOf.number);
 
+const kinds = Object.keys(dimensionOf) as Kind[];
+
+/** null: an area, a speed and whatever else has no name in the contract. */
+export const kindOfDimension = (dimension: Dimension): Kind | null =>
+  kinds.find((kind) => sameDimension(dimension, dimensionOf[kind])) ?? null;
+
 export function timesDimension(a: Dimension, b: Dimension): Dimension {
   return [a[0] + b[0], a[1] + b[1], a[2] + b[2], a[3] + b[3]];
 }

@@ -31,7 +31,7 @@ function mixed(steps: number, denominator: number): string {
 }
 
 /** '39-1/2 in', '3/8 in', '-1/16 in', '0 in'. */
-export function formatInches(metres: number, denominator: 16 | 32 = 16): string {
+export function formatInches(metres: number, denominator: 16 | 32 | 64 = 16): string {
   return `${mixed(stepsIn('formatInches', metres, metresPer.in / denominator), denominator)} in`;
 }
 
@@ -83,9 +83,14 @@ export function formatDegrees(radians: number): string {
   return `${stepsIn('formatDegrees', radians * (180 / Math.PI), 0.5) / 2}°`;
 }
 
+/** '0.14°': how much a small change turns. */
+export function formatDegreesFine(radians: number, digits: 1 | 2): string {
+  return `${decimal('formatDegreesFine', radians * (180 / Math.PI), digits)}°`;
+}
+
 /** '2.08 s'. */
-export function formatSeconds(seconds: number): string {
-  return `${decimal('formatSeconds', seconds, 2)} s`;
+export function formatSeconds(seconds: number, digits = 2): string {
+  return `${decimal('formatSeconds', seconds, digits)} s`;
 }
 
 /** '42.5 kg'. */

@@ -1,7 +1,7 @@
 /** A named dimension of a design in words, as the maker wrote it. */
 import type { NamedValue } from '../design/dimensions.js';
 import type { Kind } from '../names.js';
-import { dimensionOf, sameDimension } from '../quantity/dimension.js';
+import { kindOfDimension } from '../quantity/dimension.js';
 import {
   formatDegrees,
   formatJoules,
@@ -13,11 +13,9 @@ import {
 } from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
 
-const kinds = Object.keys(dimensionOf) as Kind[];
-
 /** null: an area, a speed and whatever else has no name in the contract. */
 export const kindOf = ({ dimension }: Pick<NamedValue, 'dimension'>): Kind | null =>
-  kinds.find((kind) => sameDimension(dimension, dimensionOf[kind])) ?? null;
+  kindOfDimension(dimension);
 
 const formats: Readonly<Partial<Record<Kind, (value: number) => string>>> = {
   angle: formatDegrees,

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { comparisonSchema } from './compare-schema.js';
 import { reportSchema } from './schema.js';
 import { sweepSchema } from './sweep-schema.js';
+import { toleranceSchema } from './tolerance-schema.js';
 
 /** JSON Schema (2020-12) of the JSON report of one design. */
 export const reportJsonSchema = (): object => z.toJSONSchema(reportSchema, { io: 'output' });
@@ -11,3 +12,6 @@ export const comparisonJsonSchema = (): object => z.toJSONSchema(comparisonSchem
 
 /** JSON Schema (2020-12) of the JSON of a sweep. */
 export const sweepJsonSchema = (): object => z.toJSONSchema(sweepSchema, { io: 'output' });
+
+/** JSON Schema (2020-12) of the JSON of `tolerance`. */
+export const toleranceJsonSchema = (): object => z.toJSONSchema(toleranceSchema, { io: 'output' });

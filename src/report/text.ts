@@ -8,6 +8,7 @@ import { formatKilograms, formatLength, formatNewtons, formatPounds } from '../q
 import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { feelingRows, fitRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
+import { delicateLines } from './delicate-words.js';
 import { basisLine, limitLine, overLine, remedyLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { longestHead, tableLines } from './table.js';
@@ -23,6 +24,7 @@ export function printText(result: CheckResult, settings: TextSettings): string {
     firstTable('How it sits and rocks', feelingRows, result, settings),
     firstTable('What is left', leftRows, result, settings),
     dashes(result, settings),
+    delicateLines(result, settings),
     ...(settings.all
       ? [...allMeasures(result, settings), uprightLines(result, settings), allLimits(result, settings)]
       : []),

@@ -151,3 +151,12 @@ it('lists its named values, each after those it is made of', () => {
   const overhang = dimensions.find(({ name }) => name === 'overhang');
   expect(overhang).toMatchObject({ dimension: [1, 0, 0, 0], value: near(5 * inch) });
 });
+
+it('has the errors of the shop, each in its own kind', () => {
+  expect(design.errors).toEqual([
+    { dimension: 'tail', spread: 'even', size: near(0.001) },
+    { dimension: 'overhang', spread: 'normal', size: near(0.005) },
+    { dimension: 'lean', spread: 'normal', size: near(1 * degree) },
+    { dimension: 'rungs', spread: 'even', size: 0.5 },
+  ]);
+});

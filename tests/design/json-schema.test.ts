@@ -42,7 +42,7 @@ it('is of the draft that editors know and knows every key, no other', () => {
       'sitters',
       'child',
     ],
-    ...['parts', 'extras', 'seat', 'back', 'arms', 'loads', 'limits'],
+    ...['parts', 'extras', 'seat', 'back', 'arms', 'loads', 'limits', 'errors'],
   ]);
 });
 

@@ -315,3 +315,49 @@ table('loads and limits', [
   ],
   ['at most, unquoted', `${disc}limits: { period: <= 2 s }\n`, '7:19', /`\.\. 2 s`/],
 ]);
+
+const sized = (errors: string) =>
+  `${disc}dimensions: { radius: 39 in, bare: 42, board: 6 in * 2 in, weight: 3 kg }\nerrors: ${errors}\n`;
+
+table('errors of the shop', [
+  [
+    'of an unknown dimension',
+    sized('{ radus: 1/32 in }'),
+    '8:11',
+    /found `radus`\. Hint: did you mean `radius`\?/,
+  ],
+  [
+    'of one that is like none',
+    sized('{ tail: 1 in }'),
+    '8:11',
+    /Hint: known are radius, bare, board, weight/,
+  ],
+  ['of another kind', sized('{ radius: 1 kg }'), '8:19', /expected a length, found a mass/],
+  [
+    'of another kind, normal',
+    sized('{ weight: { normal: 1/16 in } }'),
+    '8:29',
+    /expected a mass, found a length/,
+  ],
+  [
+    'with a unit for a bare number',
+    sized('{ bare: 1/32 in }'),
+    '8:17',
+    /expected a pure number, found a length/,
+  ],
+  ['of nothing', sized('{ radius: 0 }'), '8:19', /expected more than 0, found `0`/],
+  ['negative', sized('{ radius: -1/32 in }'), '8:19', /expected more than 0/],
+  ['negative, normal', sized('{ radius: { normal: -1 } }'), '8:29', /expected more than 0/],
+  ['of an area', sized('{ board: 1 in }'), '8:11', /found `board`, which is none/],
+  ['of another form', sized('{ radius: { normla: 1 } }'), '8:21', /did you mean `normal`/],
+  ['in a list', sized('[1/32 in]'), '8:9', /expected how far off named dimensions may be/],
+  ['two lists', sized('{ radius: [1, 2] }'), '8:19', /expected how far off: `1\/32 in` either way/],
+]);
+
+describe('several mistakes of the errors', () => {
+  it('are told together, and a dimension that is at fault itself once', () => {
+    expect(mistakesIn(sized('{ radus: 1 in, radius: 1 kg, weight: [] }'))).toHaveLength(3);
+    const broken = `${disc}dimensions: { radius: 39 inn }\nerrors: { radius: 1/32 in }\n`;
+    expect(mistakesIn(broken)).toEqual([expect.stringMatching(/^chair\.yaml:7:/)]);
+  });
+});

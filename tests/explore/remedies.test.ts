@@ -128,7 +128,7 @@ describe.each([...onPaper, ...made])('%s, %s', (_, stage, text) => {
   it('changes by whole steps of a maker, and one step less does not do where one is changed', () => {
     for (const { id, remedies } of failing)
       for (const { changes } of remedies) {
-        const [{ dimension, from, to, unit }, ...more] = changes as [Change];
+        const [{ dimension, from, to, unit }, ...more] = changes as [Change, ...Change[]];
         const step = { in: 1 / 16, cm: 0.1, mm: 1, lb: 0.1, kg: 0.05 }[unit]!;
         expect(to / step - Math.round(to / step)).toBeCloseTo(0, 6);
         if (more.length > 0) continue;

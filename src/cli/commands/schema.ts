@@ -1,6 +1,11 @@
 /** `trueroll schema design|report|comparison|…` */
 import { designJsonSchema } from '../../design/json-schema.js';
-import { comparisonJsonSchema, reportJsonSchema, sweepJsonSchema } from '../../report/json-schema.js';
+import {
+  comparisonJsonSchema,
+  reportJsonSchema,
+  sweepJsonSchema,
+  toleranceJsonSchema,
+} from '../../report/json-schema.js';
 import { exitCodes, type World } from '../world.js';
 
 const schemas: Readonly<Record<string, () => object>> = {
@@ -8,6 +13,7 @@ const schemas: Readonly<Record<string, () => object>> = {
   report: reportJsonSchema,
   comparison: comparisonJsonSchema,
   sweep: sweepJsonSchema,
+  tolerance: toleranceJsonSchema,
 };
 
 export function schema({ stdout, stderr }: World, of: string): number {

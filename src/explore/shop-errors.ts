@@ -1,0 +1,69 @@
+/** How far off the shop is in each named dimension: what the design says, and the trade's usual error where it does not. */
+import type { DesignInSI, ErrorInSI } from '../design/design.js';
+import type { Design } from '../design/read-design.js';
+import { normalQuantile } from '../numeric/normal.js';
+import { dimensionOf, sameDimension } from '../quantity/dimension.js';
+import { metresPer } from '../quantity/units.js';
+import { variablesOf, type Variable } from './variables.js';
+
+export interface ShopError extends Pick<ErrorInSI, 'spread' | 'size'> {
+  readonly variable: Variable;
+  /** The trade's, as the design does not say. */
+  readonly assumed: boolean;
+}
+
+/** Either way, evenly: common practice, no source. */
+export const tradeError = metresPer.in / 32;
+export const tradeErrorBasis = 'common practice, no source';
+
+export const isLength = ({ dimension }: Pick<Variable, 'dimension'>): boolean =>
+  sameDimension(dimension, dimensionOf.length);
+
+/**
+ * In the order of the file. A dimension that is made of others follows them, and has an error of its own only where the
+ * design says so; one that is no length as well.
+ */
+export function shopErrors(design: Design, { errors }: DesignInSI): ShopError[] {
+  const stated = new Map(errors.map((error) => [error.dimension, error]));
+  return dimensionsOf(design).flatMap((variable): ShopError[] => {
+    const own = stated.get(variable.name);
+    if (own) return [{ variable, spread: own.spread, size: own.size, assumed: false }];
+    if (!isLength(variable) || isMade(design, variable)) return [];
+    return [{ variable, spread: 'even', size: tradeError, assumed: true }];
+  });
+}
+
+/** Dimensions that are neither lengths nor made of others, and of which the design says no error: taken as exact. */
+export function takenAsExact(design: Design, errors: readonly ShopError[]): Variable[] {
+  const named = new Set(errors.map(({ variable }) => variable.name));
+  return dimensionsOf(design).filter((one) => !named.has(one.name) && !isMade(design, one));
+}
+
+const dimensionsOf = (design: Design): Variable[] => variablesOf(design).filter(({ of }) => of === null);
+
+const isMade = ({ dimensions }: Design, { name }: Variable): boolean =>
+  dimensions.some((one) => one.name === name && one.expression.names.length > 0);
+
+/** Standard deviation: of an even spread ±t it is t/√3. */
+export const deviationOf = ({ spread, size }: Pick<ShopError, 'spread' | 'size'>): number =>
+  spread === 'even' ? size / Math.sqrt(3) : size;
+
+/** @param chance between 0 and 1, evenly distributed */
+export const drawnError = ({ spread, size }: Pick<ShopError, 'spread' | 'size'>, chance: number): number =>
+  size * (spread === 'even' ? 2 * chance - 1 : normalQuantile(chance));
+
+/** The values of the dimensions that have errors, each off by so much from what the design makes of the others. */
+export function valuesOff(
+  { dimensions }: Design,
+  errors: readonly Pick<ShopError, 'variable'>[],
+): (off: readonly number[]) => number[] {
+  const places = new Map(errors.map(({ variable }, i) => [variable.name, i]));
+  return (off) => {
+    const values = new Map<string, number>();
+    for (const { name, expression } of dimensions) {
+      const place = places.get(name);
+      values.set(name, expression.valueIn(values) + (place === undefined ? 0 : off[place]!));
+    }
+    return errors.map(({ variable }) => values.get(variable.name)!);
+  };
+}

@@ -1,0 +1,125 @@
+/** A design brought to a wanted measure, held against closed forms and against checks of the changed design. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it, test } from 'vitest';
+import { checkDesign } from '../../src/check-design.js';
+import { adjust, type Adjusted } from '../../src/explore/adjust.js';
+
+const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8');
+const g = 9.80665;
+
+/** Weighed parts, so that nothing but the arc changes with its radius: an arc about (0, R), a lump at (0, h). */
+const weighed = `trueroll: 1
+units: m
+dimensions: { radius: 1 m, high: 0.5 m }
+parts:
+  - { name: rocker, count: 2, mass: 1 g, outline: { rocker: { radius: radius, depth: 0.05, nose: 0.4, tail: 0.4 } } }
+extras: [ { name: lump, mass: 9.998 kg, at: [0, high], inertia: 1.4 kg m² } ]
+`;
+
+function adjusted(text: string, to: readonly string[], by: readonly string[]): Adjusted {
+  const found = adjust({ text, file: 'cabin.yaml', to, by });
+  if (!found.ok) throw new Error(JSON.stringify(found.issues));
+  return found.value;
+}
+const issues = (text: string, to: readonly string[], by: readonly string[]): string[] => {
+  const found = adjust({ text, file: 'cabin.yaml', to, by });
+  return found.ok
+    ? []
+    : found.issues.map(({ file, expected, found, hint }) => `${file}: ${expected}, ${found} (${hint ?? ''})`);
+};
+
+describe('a radius for a period', () => {
+  it('is the fixed point of R = h + (2π/T)² (I + m h²)/(m g)', () => {
+    for (const period of [1.6, 2, 2.4]) {
+      const [found, ...more] = adjusted(
+        weighed,
+        [`empty/period=${period} s`],
+        ['radius=0.6 m..3 m'],
+      ).solutions;
+      expect(more).toEqual([]);
+      // Mass properties at each radius from the design itself; the period only from the closed form.
+      let radius = 1;
+      for (let round = 0; round < 60; round++) {
+        const built = checkDesign(weighed, 'cabin.yaml', new Map([['radius', radius]]));
+        if (!built.ok) throw new Error('a chair that cannot be built');
+        const { mass, centre, inertia } = built.value.chair.body;
+        radius = centre.y + ((2 * Math.PI) / period) ** 2 * ((inertia + mass * centre.y ** 2) / (mass * g));
+      }
+      expect(Math.abs(found!.exact![0]! / radius - 1)).toBeLessThan(1e-9);
+    }
+  });
+
+  it('of a whole chair gives that period, and in sixteenths nearly', () => {
+    const { solutions, targets } = adjusted(porch, ['period=2.1 s'], ['radius=30 in..42 in']);
+    expect(targets[0]!.asked).toMatchObject({ load: 'seated', sitter: 'shortest' });
+    expect(solutions).toHaveLength(1);
+    const periodAt = (radius: number): number => {
+      const checked = checkDesign(porch, 'porch.yaml', new Map([['radius', radius]]));
+      if (!checked.ok) throw new Error('a porch rocker that cannot be built');
+      return checked.value.loads
+        .find(({ record }) => record.load.id === 'seated')!
+        .measured.get('periodS') as number;
+    };
+    const { exact, rounded, measures } = solutions[0]!;
+    expect(periodAt(exact![0]!)).toBeCloseTo(2.1, 9);
+    const sixteenths = (rounded[0]! / 0.0254) * 16;
+    expect(Math.abs(sixteenths - Math.round(sixteenths))).toBeLessThan(1e-9);
+    expect(periodAt(rounded[0]!)).toBeCloseTo(measures[0]!, 12);
+  });
+});
+
+test('two measures by two sizes', () => {
+  const { solutions } = adjusted(porch, ['period=2.1 s', 'seatSlope=9 deg'], ['radius', 'touch']);
+  const [radius, touch] = solutions[0]!.exact!;
+  const checked = checkDesign(
+    porch,
+    'porch.yaml',
+    new Map([
+      ['radius', radius!],
+      ['touch', touch!],
+    ]),
+  );
+  if (!checked.ok) throw new Error('a porch rocker that cannot be built');
+  const { measured } = checked.value.loads.find(({ record }) => record.load.id === 'seated')!;
+  expect(measured.get('periodS')).toBeCloseTo(2.1, 8);
+  expect(measured.get('seatSlopeDeg')).toBeCloseTo((9 * Math.PI) / 180, 8);
+});
+
+test('a target out of reach: what comes closest, and how far it reaches', () => {
+  const { solutions, reach, closest } = adjusted(porch, ['period=9 s'], ['radius=34 in..42 in']);
+  expect(solutions).toEqual([]);
+  expect(reach![1]).toBeLessThan(2.3);
+  expect(closest!.exact![0]).toBeCloseTo(34 * 0.0254, 6);
+});
+
+test('the nearest design that meets all limits, one step less not', () => {
+  const short = readFileSync('fixtures/short-tails/design.yaml', 'utf8');
+  const { solutions } = adjusted(short, [], ['tail']);
+  const [tail] = solutions[0]!.rounded;
+  const verdictAt = (value: number) => {
+    const checked = checkDesign(short, 'short.yaml', new Map([['tail', value]]));
+    return checked.ok ? checked.value.verdict : null;
+  };
+  expect(verdictAt(tail!)).toBe('pass');
+  expect(verdictAt(tail! - 0.0254 / 16)).toBe('fail');
+});
+
+describe('what cannot be asked', () => {
+  it.each<[string[], string[], RegExp[]]>([
+    [['perod=2 s'], ['radius'], [/--to `perod=2 s`.*did you mean `period`/]],
+    [['period'], ['radius'], [/`measure=value`/]],
+    [['period=2 kg'], ['radius'], [/a time/]],
+    [['period=2 s'], ['radios'], [/did you mean `radius`/]],
+    [['period=2 s'], ['radius=40 in..30 in'], [/the lower end first/]],
+    [['period=2 s'], ['radius=40 in'], [/a range for radius/]],
+    [['period=2 s'], [], [/--by: what to change/]],
+    [['period=2 s', 'seatSlope=9 deg'], ['radius'], [/at least as many sizes as targets/]],
+    [['perod=2 s'], ['radios', 'radius', 'radius'], [/perod/, /radios/, /each size once/]],
+  ])('%j by %j', (to, by, messages) => {
+    const found = issues(porch, to, by);
+    expect(found).toHaveLength(messages.length);
+    messages.forEach((message, i) => {
+      expect(found[i]).toMatch(message);
+    });
+  });
+});
