@@ -42,7 +42,9 @@ describe('the README', () => {
   });
 
   it('names only commands, options and files that exist', async () => {
-    const helps = await Promise.all(['check', 'compare'].map((of) => trueroll([of, '--help'])));
+    const helps = await Promise.all(
+      ['check', 'compare', 'sweep', 'tolerance'].map((of) => trueroll([of, '--help'])),
+    );
     const help = helps.map(({ stdout }) => stdout).join('\n');
     for (const [option] of readme.matchAll(/(?<=`)--[a-z-]+/g))
       if (option !== '--ignore-scripts') expect(help).toContain(option);

@@ -117,13 +117,15 @@ describe.each([...onPaper, ...made])('%s, %s', (_, stage, text) => {
     }
   });
 
-  it.runIf(stage === 'glued')('only loses wood, or gains weight and wedges', () => {
-    for (const { remedies } of failing)
-      for (const { dimension, to } of remedies.flatMap(({ changes }) => changes)) {
+  if (stage === 'glued')
+    it('only loses wood, or gains weight and wedges', () => {
+      for (const { dimension, to } of failing.flatMap(({ remedies }) =>
+        remedies.flatMap(({ changes }) => changes),
+      )) {
         expect(dimension).toMatch(/^(tail|nose)-(end|weight|wedge)$|^(front|back|both)-legs$/);
         expect(Math.sign(to)).toBe(/weight|wedge/.test(dimension) ? 1 : -1);
       }
-  });
+    });
 
   it('changes by whole steps of a maker, and one step less does not do where one is changed', () => {
     for (const { id, remedies } of failing)
