@@ -5,6 +5,7 @@ import ts from 'typescript';
 /** The rooms of src, in their order: a file may import its own room and those before it. */
 export const rooms: readonly string[] = [
   'names.ts',
+  'kept.ts',
   'quantity',
   'numeric',
   'geometry',

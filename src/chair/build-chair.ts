@@ -2,6 +2,7 @@
 import type { DesignInSI, PartInSI } from '../design/design.js';
 import { outlineMoments, type AreaMoments } from '../geometry/area-moments.js';
 import { movedMoments, movedOutline, movedPoint, type RigidMotion } from '../geometry/rigid-motion.js';
+import { keptByPlace } from '../kept.js';
 import { combineMasses } from '../mass.js';
 import type { Chair, ChairPart } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
@@ -20,14 +21,13 @@ export const buildChair = (design: DesignInSI): BuiltChair => chairBuilder()(des
  * nothing is worked out again.
  */
 export function chairBuilder(): (design: DesignInSI) => BuiltChair {
-  const outlineOf = keptByPlace((part: number, words: PartInSI['outline']) => outlined(part, words));
-  const movedOf = keptByPlace((_, own: Outlined, motion: RigidMotion) => movedBy(own, motion));
-  const weighed = keptByPlace((_, part: PartInSI, { shape }: Outlined) => weigh(part, shape!));
+  const [drawnAt, movedAt] = [keptByPlace<Outlined>(), keptByPlace<Outlined>()];
+  const weighedAt = keptByPlace<ChairPart>();
   const rollingOf = rollingMaker();
   return (design) => {
     const outlines = design.parts.map(({ outline, moved }, i) => {
-      const own = outlineOf(i, outline);
-      return moved === undefined || own.shape === null ? own : movedOf(i, own, moved);
+      const own = drawnAt(i, [outline], () => outlined(i, outline));
+      return moved === undefined ? own : movedAt(i, [own, moved], () => movedBy(own, moved));
     });
     const faults = outlines.flatMap((one) => one.faults);
     if (faults.length > 0) return { ok: false, faults };
@@ -35,22 +35,10 @@ export function chairBuilder(): (design: DesignInSI) => BuiltChair {
     const { faults: ofRockers, rolledOn } = rollingOf(design, drawn);
     const others = [...ofRockers, ...lineFaults(design)];
     if (others.length > 0) return { ok: false, faults: others };
-    const parts = design.parts.map((part, i) => weighed(i, part, outlines[i]!));
+    const parts = design.parts.map((part, i) =>
+      weighedAt(i, [part, outlines[i]], () => weigh(part, drawn[i]!)),
+    );
     return { ok: true, chair: assemble(design, parts, rolledOn()) };
-  };
-}
-
-/** What was made of the same things at the same place the last time is kept. */
-function keptByPlace<Things extends readonly unknown[], Made>(
-  make: (place: number, ...of: Things) => Made,
-): (place: number, ...of: Things) => Made {
-  const kept: ({ readonly of: Things; readonly made: Made } | undefined)[] = [];
-  return (place, ...of) => {
-    const before = kept[place];
-    if (before?.of.every((thing, i) => thing === of[i])) return before.made;
-    const made = make(place, ...of);
-    kept[place] = { of, made };
-    return made;
   };
 }
 

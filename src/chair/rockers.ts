@@ -8,6 +8,7 @@ import type { Point } from '../geometry/point.js';
 import { profileMaker } from '../geometry/profile.js';
 import { awayFromHull, runningSurface } from '../geometry/running-surface.js';
 import { surfaceShape, type SurfaceShape } from '../geometry/surface-shape.js';
+import { keptWhileSame } from '../kept.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
 import type { PartOutline } from './part-outline.js';
@@ -109,26 +110,20 @@ function sideMaker(
   without: PartInSI['side'],
 ): (parts: readonly PartInSI[], outlines: readonly PartOutline[]) => ShapedSide {
   const profileFor = profileMaker();
-  let last: { readonly side: ShapedSide; readonly ends: readonly Point[] } | undefined;
+  const kept = keptWhileSame<ShapedSide>();
   return (parts, outlines) => {
-    const bodies = outlines.map(({ solids }, i) =>
-      without !== null && parts[i]!.side === without ? nothing : solids,
+    const profile = profileFor(
+      outlines.map(({ solids }, i) => (without !== null && parts[i]!.side === without ? nothing : solids)),
     );
-    const profile = profileFor(bodies);
-    const ends = (part: number): readonly [Point, Point] | null => statedEnds(parts[part]!, outlines[part]!);
-    const stated = last && (ends(last.side.surface.owner) ?? []);
-    if (last && last.side.profile === profile && sameEnds(last.ends, stated!)) return last.side;
-    const surface = runningSurface(profile, ends);
-    const side = { profile, surface, shape: surfaceShape(profile, surface) };
-    last = { side, ends: ends(surface.owner) ?? [] };
-    return side;
+    const said = [...parts.map(({ runs }) => runs), ...outlines.map(({ ends }) => ends)];
+    return kept([profile, ...said], () => {
+      const surface = runningSurface(profile, (part) => statedEnds(parts[part]!, outlines[part]!));
+      return { profile, surface, shape: surfaceShape(profile, surface) };
+    });
   };
 }
 
 const nothing: readonly Loop[] = [];
-
-const sameEnds = (a: readonly Point[], b: readonly Point[]): boolean =>
-  a.length === b.length && a.every(({ x, y }, i) => x === b[i]!.x && y === b[i]!.y);
 
 const statedEnds = ({ runs }: PartInSI, { ends }: PartOutline): readonly [Point, Point] | null =>
   runs ? [runs.from, runs.to] : ends;

@@ -1,4 +1,4 @@
-/** What a design changes of the standard loads and of the chair as drawn, and its limits, in SI. */
+/** What a design changes of the standard loads and of the chair as drawn, how far off the shop may be, and the limits, in SI. */
 import { alterationNames, loadIds, measureKeys, measures, type LoadId, type MeasureKey } from '../names.js';
 import type { DesignInSI, LimitInSI, RangeInSI } from './design.js';
 import { plainLoadOf } from './load-settings.js';
@@ -39,6 +39,14 @@ export function alterationsInSI(
 ): DesignInSI['alterations'] {
   const changes = alterationNames.map((name) => [name, orNull(written[name], si) ?? 0]);
   return Object.fromEntries(changes) as DesignInSI['alterations'];
+}
+
+export function errorsInSI(errors: WrittenDesign['errors'] = {}, si: InSI): DesignInSI['errors'] {
+  return Object.entries(errors).map(([dimension, error]) =>
+    'normal' in error
+      ? { dimension, spread: 'normal', size: si(error.normal) }
+      : { dimension, spread: 'even', size: si(error) },
+  );
 }
 
 type LimitKey = (typeof measures)[MeasureKey]['limitKey'];

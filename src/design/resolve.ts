@@ -6,8 +6,9 @@ import { inFileOrder, type Checked, type Issue } from './issue.js';
 import type { Words } from './places.js';
 import type { Path } from './plain-data.js';
 import { issueAt } from './issue-at.js';
+import { keptWhileSame } from '../kept.js';
 import type { Design } from './read-design.js';
-import { alterationsInSI, limitsInSI, loadsInSI, type RangeToSI } from './resolve-loads.js';
+import { alterationsInSI, errorsInSI, limitsInSI, loadsInSI, type RangeToSI } from './resolve-loads.js';
 import { extraInSI, lineInSI, orNull, outlinesInSI, partInSI, type InSI } from './resolve-parts.js';
 import { childInSI, sittersInSI } from './resolve-people.js';
 import type { WrittenDesign, WrittenPart } from './schema.js';
@@ -58,26 +59,27 @@ type Take = <T>(section: Section<T>) => T;
 /** @param of what is made of it: the names in it decide whether it is made anew */
 function sectionOf<T>(of: unknown, make: (si: InSI, rangeInSI: RangeToSI) => T): Section<T> {
   const used = [...new Set(namesWithin(of))];
-  let last: { readonly at: readonly number[]; readonly made: ReturnType<Section<T>> } | undefined;
-  return (names) => {
-    if (last && used.every((name, i) => names.get(name) === last!.at[i])) return last.made;
-    const faults: Fault[] = [];
-    const si: InSI = (value) => {
-      const number = value.quantity.valueIn(names);
-      const words = faultOfValue(value, number);
-      if (words) faults.push([value, words]);
-      return number;
-    };
-    const rangeInSI: RangeToSI = (range) => {
-      const ends = { min: orNull(range.min, si), max: orNull(range.max, si) };
-      const words = faultOfRange(range, ends.min, ends.max);
-      if (words) faults.push([range, words]);
-      return ends;
-    };
-    const made = { value: make(si, rangeInSI), faults };
-    last = { at: used.map((name) => names.get(name)!), made };
-    return made;
-  };
+  const kept = keptWhileSame<ReturnType<Section<T>>>();
+  return (names) =>
+    kept(
+      used.map((name) => names.get(name)),
+      () => {
+        const faults: Fault[] = [];
+        const si: InSI = (value) => {
+          const number = value.quantity.valueIn(names);
+          const words = faultOfValue(value, number);
+          if (words) faults.push([value, words]);
+          return number;
+        };
+        const rangeInSI: RangeToSI = (range) => {
+          const ends = { min: orNull(range.min, si), max: orNull(range.max, si) };
+          const words = faultOfRange(range, ends.min, ends.max);
+          if (words) faults.push([range, words]);
+          return ends;
+        };
+        return { value: make(si, rangeInSI), faults };
+      },
+    );
 }
 
 /** Of all values in a piece of the written design. */
@@ -128,21 +130,11 @@ function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
 function partSection(part: WrittenPart): (take: Take) => PartInSI {
   const outline = sectionOf(part.outline, (si) => outlinesInSI(part, si));
   const own = sectionOf({ ...part, outline: null }, (si) => partInSI(part, si));
-  let last: { readonly own: Omit<PartInSI, 'outline'>; readonly part: PartInSI } | undefined;
+  const kept = keptWhileSame<PartInSI>();
   return (take) => {
     const [sizes, words] = [take(own), take(outline)];
-    if (last?.own !== sizes || last.part.outline !== words)
-      last = { own: sizes, part: { ...sizes, outline: words } };
-    return last.part;
+    return kept([sizes, words], () => ({ ...sizes, outline: words }));
   };
-}
-
-function errorsInSI(errors: WrittenDesign['errors'] = {}, si: InSI): DesignInSI['errors'] {
-  return Object.entries(errors).map(([dimension, error]) =>
-    'normal' in error
-      ? { dimension, spread: 'normal', size: si(error.normal) }
-      : { dimension, spread: 'even', size: si(error) },
-  );
 }
 
 /** What a floor of its own numbers leaves out is that of the default floor. */

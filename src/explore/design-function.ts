@@ -4,11 +4,12 @@
  */
 import { alteredChairBuilder } from '../chair/altered-chair.js';
 import type { Chair } from '../chair/chair.js';
-import type { DesignInSI } from '../design/design.js';
+import type { DesignInSI, SitterInSI } from '../design/design.js';
 import type { Issue } from '../design/issue.js';
 import { issueAt } from '../design/issue-at.js';
 import type { Design } from '../design/read-design.js';
 import { designResolver } from '../design/resolve.js';
+import { keptWhileSame } from '../kept.js';
 import { seatPeople, type People } from '../loads/people.js';
 import type { Variable } from './variables.js';
 
@@ -67,7 +68,6 @@ function namedValues(variables: readonly Variable[], values: readonly number[]):
   return named;
 }
 
-/** Gives sitters the sizes that are varied; without any the design stays the same object. */
 /** Sets the alterations that are varied; without any the design stays the same object. */
 function alterer(
   variables: readonly Variable[],
@@ -85,40 +85,30 @@ function alterer(
   });
 }
 
+/** Gives sitters the sizes that are varied; without any the design stays the same object. */
 function sitterSizer(
   variables: readonly Variable[],
 ): (design: DesignInSI, values: readonly number[]) => DesignInSI {
-  const sizes = variables.flatMap(({ of }, i) => (of !== null && 'sitter' in of ? [{ ...of, i }] : []));
-  let last:
-    | {
-        readonly from: DesignInSI['sitters'];
-        readonly values: readonly number[];
-        readonly sitters: DesignInSI['sitters'];
-      }
-    | undefined;
+  const varied = variables.flatMap(({ of }, i) => (of !== null && 'sitter' in of ? [{ ...of, i }] : []));
+  const kept = keptWhileSame<readonly SitterInSI[]>();
   return (design, values) => {
-    if (sizes.length === 0 || design.sitters === 'standard') return design;
-    const same = last?.from === design.sitters && sizes.every(({ i }) => last!.values[i] === values[i]);
-    if (!same) {
-      const sitters = design.sitters.map((sitter, index) => ({
-        ...sitter,
-        ...Object.fromEntries(
-          sizes.filter((one) => one.sitter === index).map(({ size, i }) => [size, values[i]]),
-        ),
-      }));
-      last = { from: design.sitters, values, sitters };
-    }
-    return { ...design, sitters: last!.sitters };
+    const { sitters } = design;
+    if (varied.length === 0 || sitters === 'standard') return design;
+    const sized = kept([sitters, ...varied.map(({ i }) => values[i])], () =>
+      sitters.map((sitter, index) => {
+        const own = varied.filter((one) => one.sitter === index).map(({ size, i }) => [size, values[i]]);
+        return { ...sitter, ...(Object.fromEntries(own) as Partial<SitterInSI>) };
+      }),
+    );
+    return { ...design, sitters: sized };
   };
 }
 
 /** Seats people anew only where they, the seat, the back or the arms are other objects than the last time. */
 function seater(): typeof seatPeople {
-  let last: { readonly of: readonly unknown[]; readonly seated: ReturnType<typeof seatPeople> } | undefined;
+  const kept = keptWhileSame<ReturnType<typeof seatPeople>>();
   return (design) => {
     const { kind, sitters, child, seat, back, arms } = design;
-    const of = [kind, sitters, child, seat, back, arms];
-    if (!last || of.some((thing, i) => thing !== last!.of[i])) last = { of, seated: seatPeople(design) };
-    return last.seated;
+    return kept([kind, sitters, child, seat, back, arms], () => seatPeople(design));
   };
 }

@@ -11,11 +11,13 @@ import {
 } from '../checks/judge-loads.js';
 import { limitsOf } from '../checks/limit.js';
 import { worst, type JudgedLimit, type Verdict } from '../checks/verdict.js';
+import { keptWhileSame } from '../kept.js';
 import { loadsOf } from '../loads/loads-of.js';
 import { measureNow, type Measured } from '../measures/catalogue.js';
 import { rollLoads, type LoadRecord } from '../measures/record.js';
 import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
-import type { OrMissing } from '../numeric/missing.js';
+import { isMissing, type OrMissing } from '../numeric/missing.js';
+import type { AskedMeasure } from './asked-measure.js';
 import type { BuiltDesign } from './design-function.js';
 
 export type JudgedLoad = MeasuredLoad<Pick<Measured, 'get'>>;
@@ -51,11 +53,9 @@ export function judgeFor(
 /** Each measure once, when it is asked for. */
 export function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
   const known = new Map<MeasureKey, OrMissing<number>>();
-  const here: readonly LoadId[] = [record.load.id];
   return {
     get: (key) => {
-      const own: readonly LoadId[] = measures[key].loads;
-      if (!own.includes(here[0]!)) return undefined;
+      if (!measures[key].loads.includes(record.load.id)) return undefined;
       const value = known.get(key) ?? measureNow(record, key);
       known.set(key, value);
       return value;
@@ -63,19 +63,24 @@ export function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
   };
 }
 
-/** The loads of which a default limit on another is counted. */
+/** The loads of which a default limit is held against another figure of the same chair. */
 const heldAgainst: readonly LoadId[] = ['getting-up', 'getting-up-with-a-child'];
 
 /** Limits are the same for every chair of a sweep, unless one is held against a figure of the chair itself. */
 function keptLimits(
   wanted: readonly LoadId[],
 ): (built: BuiltDesign, loads: readonly JudgedLoad[]) => LimitsOf {
+  const kept = keptWhileSame<LimitsOf>();
   const changing = heldAgainst.some((load) => wanted.includes(load));
-  let last: { readonly of: readonly unknown[]; readonly limits: LimitsOf } | undefined;
-  return ({ design, people }, loads) => {
-    const of = [design.kind, design.floor, design.limits, people];
-    if (changing || !last || of.some((thing, i) => thing !== last!.of[i]))
-      last = { of, limits: groupedByLoad(limitsOf(design, people, seatedFigures(loads))) };
-    return last.limits;
-  };
+  return ({ design, people }, loads) =>
+    kept([design.kind, design.floor, design.limits, people, ...(changing ? [loads] : [])], () =>
+      groupedByLoad(limitsOf(design, people, seatedFigures(loads))),
+    );
+}
+
+/** In SI; null where it has no value or is not of the loads that were rolled. */
+export function measureIn({ loads }: Judgement, { load, sitter, measure }: AskedMeasure): number | null {
+  const own = loads.find(({ record }) => record.load.id === load && record.load.sitter === sitter);
+  const value = own?.measured.get(measure);
+  return value === undefined || isMissing(value) ? null : value;
 }

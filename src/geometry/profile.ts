@@ -10,6 +10,7 @@
 import { convexHull, hullMaker } from './convex-hull.js';
 import { contactOn, lengthTo, radiusOn, supportOn, type HullElement } from './hull-element.js';
 import { ahead, fullTurn } from './lean.js';
+import { keptWhileSame } from '../kept.js';
 import type { Loop } from './piece.js';
 import { distance, type Point } from './point.js';
 
@@ -32,12 +33,8 @@ export const profileOf = (bodies: readonly (readonly Loop[])[]): Profile => prof
 /** Profile after profile of bodies that are mostly the same, like `hullMaker`; of the same bodies the same profile. */
 export function profileMaker(): typeof profileOf {
   const hullOf = hullMaker();
-  let last: { readonly bodies: Parameters<typeof profileOf>[0]; readonly profile: Profile } | undefined;
-  return (bodies) => {
-    const same = last?.bodies.length === bodies.length && last.bodies.every((body, i) => body === bodies[i]);
-    if (last === undefined || !same) last = { bodies, profile: profileFrom(hullOf(bodies)) };
-    return last.profile;
-  };
+  const kept = keptWhileSame<Profile>();
+  return (bodies) => kept(bodies, () => profileFrom(hullOf(bodies)));
 }
 
 /** @param elements in order of lean, each beginning where the one before ends, over one turn */
