@@ -12,7 +12,7 @@ import { convexCurves, placeAt } from './convex-curve.js';
 import { isCorner, supportOn, type Carrier } from './hull-element.js';
 import { fullTurn, leanFacingDown, withinTurn } from './lean.js';
 import { startOf, type Loop, type Piece } from './piece.js';
-import { minus } from './point.js';
+import { distance, minus } from './point.js';
 
 export interface Span {
   readonly from: number;
@@ -156,7 +156,7 @@ function meetings(a: Carrier, b: Carrier, from: number, to: number, tolerance: n
   if (a.kind === 'curve' || b.kind === 'curve')
     return signChanges((lean) => supportOn(a, lean) - supportOn(b, lean), from, to, curveSteps, tolerance);
   const apart = minus(a.centre, b.centre);
-  const ratio = (a.radius - b.radius) / Math.hypot(apart.x, apart.y);
+  const ratio = (a.radius - b.radius) / distance(a.centre, b.centre);
   if (!(Math.abs(ratio) <= 1)) return [];
   const towards = Math.atan2(apart.x, apart.y);
   const half = Math.acos(ratio);

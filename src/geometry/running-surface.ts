@@ -128,12 +128,14 @@ function placeNearest(profile: Profile, owner: number, point: Point, sense: 1 | 
 }
 
 function candidatesFor(profile: Profile, owner: number, point: Point, sense: 1 | -1): Candidate[] {
-  return profile.elements.flatMap((element, index): Candidate[] => {
-    if (element.owner !== owner) return [];
+  const candidates: Candidate[] = [];
+  profile.elements.forEach((element, index) => {
+    if (element.owner !== owner) return;
     const lean = leanTowards(element, point, sense);
     const away = distance(contactOn(element, lean), point);
-    return [{ away, end: placeOn(profile, index, lean) }, ...onFlat(profile, index, point)];
+    candidates.push({ away, end: placeOn(profile, index, lean) }, ...onFlat(profile, index, point));
   });
+  return candidates;
 }
 
 /** How far a point lies from this body's share of the hull, metres; infinite where it has none. */
