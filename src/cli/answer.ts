@@ -1,7 +1,7 @@
 /** Where an answer goes, how it is set on a terminal, and the exit code. */
 import { styleText } from 'node:util';
 import type { Verdict } from '../checks/verdict.js';
-import { describeIssue, type Issue } from '../design/issue.js';
+import { describeIssue, issueOfWhole, type Issue } from '../design/issue.js';
 import { printable } from '../report/printable.js';
 import { widest, type Style, type TextSettings } from '../report/text-settings.js';
 import { exitCodes, isFileTrouble, type World } from './world.js';
@@ -22,9 +22,15 @@ export async function answerWith(
   verdicts: readonly Verdict[],
   read: readonly string[],
 ): Promise<number> {
-  if (out !== undefined) {
-    if (!(await isWritten(world, out, text, read))) return exitCodes.cannotJudge;
-  } else if (!quiet) world.stdout.write(text);
+  if (out === undefined) {
+    if (!quiet) world.stdout.write(text);
+    return exitCodeOf(verdicts);
+  }
+  try {
+    await world.files.write(out, text, read);
+  } catch (error) {
+    return refuse(world, [unwritable(out, error)]);
+  }
   return exitCodeOf(verdicts);
 }
 
@@ -39,20 +45,10 @@ function exitCodeOf(verdicts: readonly Verdict[]): number {
   return verdicts.includes('fail') ? exitCodes.notMet : exitCodes.met;
 }
 
-async function isWritten(
-  world: World,
-  path: string,
-  text: string,
-  read: readonly string[],
-): Promise<boolean> {
-  try {
-    await world.files.write(path, text, read);
-    return true;
-  } catch (error) {
-    if (!isFileTrouble(error)) throw error;
-    world.stderr.write(`${path || '--out'}: expected a file that can be written, found ${error.message}\n`);
-    return false;
-  }
+/** @throws what is no trouble with a file */
+export function unwritable(out: string, error: unknown): Issue {
+  if (!isFileTrouble(error)) throw error;
+  return issueOfWhole(out || '--out', 'a file that can be written', error.message);
 }
 
 /** What a text is set for: plain data. */

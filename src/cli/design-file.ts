@@ -1,6 +1,6 @@
 /** A design file, read and checked. */
 import { checkDesign } from '../check-design.js';
-import type { Checked, Issue } from '../design/issue.js';
+import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
 import type { ReportedDesign } from '../report/reported-design.js';
 import { isFileTrouble, type World } from './world.js';
 
@@ -30,7 +30,8 @@ export async function readDesignText(
   const bytes = await bytesOf(world, path);
   if ('expected' in bytes) return { ok: false, issues: [bytes] };
   const text = textOf(bytes);
-  if (text === null) return { ok: false, issues: [whole(path, 'text (UTF-8)', 'bytes that are no text')] };
+  if (text === null)
+    return { ok: false, issues: [issueOfWhole(path, 'text (UTF-8)', 'bytes that are no text')] };
   return { ok: true, value: { text, bytes } };
 }
 
@@ -40,21 +41,12 @@ export async function digestOf(bytes: Uint8Array): Promise<string> {
   return createHash('sha256').update(bytes).digest('hex');
 }
 
-/** A mistake of the file as a whole. */
-const whole = (file: string, expected: string, found: string): Issue => ({
-  file,
-  line: null,
-  column: null,
-  expected,
-  found,
-});
-
 async function bytesOf(world: World, path: string): Promise<Uint8Array | Issue> {
   try {
     return await (path === '-' ? world.stdin() : world.files.read(path));
   } catch (error) {
     if (!isFileTrouble(error)) throw error;
-    return whole(path, 'a design file that can be read', error.message);
+    return issueOfWhole(path, 'a design file that can be read', error.message);
   }
 }
 

@@ -1,12 +1,12 @@
 /** Shares of a sweep put together: the same bytes as the whole sweep at once. Nothing is written before all are found whole. */
-import type { Issue } from '../design/issue.js';
+import { issueOfWhole, type Issue } from '../design/issue.js';
 import { stretchOfShare } from '../explore/grid.js';
 import { sweepPrinter, type ShareEnd } from '../report/sweep-formats.js';
 import { shareHeadSchema, type ShareHeadObject, type SweepRowObject } from '../report/sweep-schema.js';
 import { noRows, summaryOf, together } from '../report/sweep-summary.js';
-import { refuse, screenFor, settingsFor } from './answer.js';
+import { refuse, screenFor, unwritable, settingsFor } from './answer.js';
 import type { SweepSettings } from './commands/sweep.js';
-import { sinkFor, unwritable } from './sink.js';
+import { sinkFor } from './sink.js';
 import { exitCodes, isFileTrouble, type World } from './world.js';
 
 interface Share {
@@ -28,7 +28,11 @@ export async function joinShares(
   const stray = [...(path === undefined ? [] : [`the design ${path}`]), ...given.map((key) => `--${key}`)];
   if (stray.length > 0)
     return refuse(world, [
-      issueOf('--join', 'nothing beside the shares but --format, --out and --quiet', stray.join(' and ')),
+      issueOfWhole(
+        '--join',
+        'nothing beside the shares but --format, --out and --quiet',
+        stray.join(' and '),
+      ),
     ]);
   const looked: (Share | Issue)[] = [];
   for (const each of paths) looked.push(await lookAt(world, each));
@@ -39,15 +43,6 @@ export async function joinShares(
   if (issues.length === 0) issues.push(...mismatches(shares));
   return issues.length > 0 ? refuse(world, issues) : write(world, shares, settings);
 }
-
-const issueOf = (file: string, expected: string, found: string, hint?: string): Issue => ({
-  file,
-  line: null,
-  column: null,
-  expected,
-  found,
-  ...(hint !== undefined && { hint }),
-});
 
 /** Reads it through: its head, its rows in their order, its end. */
 async function lookAt({ files }: World, path: string): Promise<Share | Issue> {
@@ -61,19 +56,19 @@ async function lookAt({ files }: World, path: string): Promise<Share | Issue> {
       if (head === undefined) {
         const checked = shareHeadSchema.safeParse(found);
         if (!checked.success)
-          return issueOf(path, 'a share as `trueroll sweep --share` writes it', 'another file');
+          return issueOfWhole(path, 'a share as `trueroll sweep --share` writes it', 'another file');
         head = checked.data;
         next = stretchOfShare(head.head.designs, head.share, head.of).from + 1;
       } else if (isEnd(found)) end = found;
       else if ((found as SweepRowObject | undefined)?.design !== next++ || end !== undefined)
-        return { ...issueOf(path, `design ${next - 1}`, 'something else'), line, column: 1 };
+        return { ...issueOfWhole(path, `design ${next - 1}`, 'something else'), line, column: 1 };
     }
   } catch (error) {
     if (!isFileTrouble(error)) throw error;
-    return issueOf(path, 'a share that can be read', error.message);
+    return issueOfWhole(path, 'a share that can be read', error.message);
   }
   if (head === undefined)
-    return issueOf(path, 'a share as `trueroll sweep --share` writes it', 'an empty file');
+    return issueOfWhole(path, 'a share as `trueroll sweep --share` writes it', 'an empty file');
   const {
     share,
     of,
@@ -81,7 +76,12 @@ async function lookAt({ files }: World, path: string): Promise<Share | Issue> {
   } = head;
   const due = stretchOfShare(designs, share, of).to + 1;
   if (end?.end !== share || next !== due)
-    return issueOf(path, 'a whole share', 'one that was cut off', `make it again: --share ${share}/${of}`);
+    return issueOfWhole(
+      path,
+      'a whole share',
+      'one that was cut off',
+      `make it again: --share ${share}/${of}`,
+    );
   return { path, head };
 }
 
@@ -99,12 +99,12 @@ const isEnd = (found: unknown): found is ShareEnd =>
 /** Every share of one sweep once. */
 function mismatches(shares: readonly Share[]): Issue[] {
   const first = shares[0];
-  if (first === undefined) return [issueOf('--join', 'the shares of a sweep', 'none')];
+  if (first === undefined) return [issueOfWhole('--join', 'the shares of a sweep', 'none')];
   const { sweep, of } = first.head;
   const strangers = shares
     .filter(({ head }) => head.sweep !== sweep || head.of !== of)
     .map(({ path }) =>
-      issueOf(
+      issueOfWhole(
         path,
         `a share of the same sweep as ${first.path}`,
         'one of another design, request or number of shares',
@@ -112,10 +112,12 @@ function mismatches(shares: readonly Share[]): Issue[] {
     );
   const twice = shares
     .filter(({ head }, i) => shares[i - 1]?.head.share === head.share)
-    .map(({ path, head }) => issueOf(path, 'each share once', `share ${head.share} again`));
+    .map(({ path, head }) => issueOfWhole(path, 'each share once', `share ${head.share} again`));
   const missing = Array.from({ length: of }, (_, i) => i + 1)
     .filter((number) => shares.every(({ head }) => head.share !== number))
-    .map((number) => issueOf('--join', `share ${number}/${of}`, 'none', `make it: --share ${number}/${of}`));
+    .map((number) =>
+      issueOfWhole('--join', `share ${number}/${of}`, 'none', `make it: --share ${number}/${of}`),
+    );
   return strangers.length > 0 ? strangers : [...twice, ...missing];
 }
 
@@ -144,8 +146,7 @@ async function write(world: World, shares: readonly Share[], settings: SweepSett
     return exitCodes.met;
   } catch (error) {
     await sink.discard();
-    if (isFileTrouble(error)) return refuse(world, [unwritable(settings.out ?? '', error)]);
-    throw error;
+    return refuse(world, [unwritable(settings.out ?? '', error)]);
   }
 }
 

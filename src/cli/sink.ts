@@ -1,7 +1,7 @@
 /** Where a long answer goes piece by piece: standard output, or a file that stands only when it is whole. */
 import type { Issue } from '../design/issue.js';
-import type { AnswerSettings } from './answer.js';
-import { isFileTrouble, type World } from './world.js';
+import { unwritable, type AnswerSettings } from './answer.js';
+import type { World } from './world.js';
 
 export interface Sink {
   /** false: nobody reads any more. */
@@ -32,16 +32,4 @@ export async function sinkFor(
     return stdout.ready();
   };
   return { write, finish: none, discard: none };
-}
-
-/** @throws what is no trouble with a file */
-export function unwritable(out: string, error: unknown): Issue {
-  if (!isFileTrouble(error)) throw error;
-  return {
-    file: out || '--out',
-    line: null,
-    column: null,
-    expected: 'a file that can be written',
-    found: error.message,
-  };
 }

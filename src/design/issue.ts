@@ -15,6 +15,16 @@ export interface Issue {
 export type Checked<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly issues: readonly Issue[] };
 
+/** Of a file as a whole, or of what was given on a command line. */
+export const issueOfWhole = (file: string, expected: string, found: string, hint?: string): Issue => ({
+  file,
+  line: null,
+  column: null,
+  expected,
+  found,
+  ...(hint !== undefined && { hint }),
+});
+
 /** One line a mistake: `file:line:column: expected …, found …. Hint: …`. */
 export function describeIssue(issue: Issue): string {
   const place = issue.line === null ? issue.file : `${issue.file}:${issue.line}:${issue.column ?? 1}`;

@@ -12,7 +12,7 @@ import { alterationsInSI, errorsInSI, limitsInSI, loadsInSI, type RangeToSI } fr
 import { extraInSI, lineInSI, orNull, outlinesInSI, partInSI, type InSI } from './resolve-parts.js';
 import { childInSI, sittersInSI } from './resolve-people.js';
 import type { WrittenDesign, WrittenPart } from './schema.js';
-import { faultOfRange, faultOfValue, type Value, type ValueRange } from './value.js';
+import { faultOfRange, faultOfValue, namesWithin, type Value, type ValueRange } from './value.js';
 
 /** What a fault was found in, and what it is. */
 type Fault = readonly [of: Value | ValueRange, words: Words];
@@ -80,13 +80,6 @@ function sectionOf<T>(of: unknown, make: (si: InSI, rangeInSI: RangeToSI) => T):
         return { value: make(si, rangeInSI), faults };
       },
     );
-}
-
-/** Of all values in a piece of the written design. */
-function namesWithin(written: unknown): readonly string[] {
-  if (typeof written !== 'object' || written === null) return [];
-  if ('quantity' in written) return (written as Value).quantity.names;
-  return Object.values(written).flatMap(namesWithin);
 }
 
 function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {

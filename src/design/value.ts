@@ -13,6 +13,13 @@ export interface Value {
   readonly must: Must;
 }
 
+/** The names used by all values in a piece of the written design. */
+export function namesWithin(written: unknown): readonly string[] {
+  if (typeof written !== 'object' || written === null) return [];
+  if ('quantity' in written) return (written as Value).quantity.names;
+  return Object.values(written).flatMap(namesWithin);
+}
+
 /** A range as written; an end that is not stated is null. */
 export interface ValueRange {
   readonly source: Source;

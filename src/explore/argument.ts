@@ -1,5 +1,5 @@
 /** What is asked on a command line of a design, and what is wrong with it. */
-import type { Issue } from '../design/issue.js';
+import { issueOfWhole, type Issue } from '../design/issue.js';
 import type { Words } from '../design/places.js';
 import type { NameScope } from '../quantity/expression.js';
 import { nearestWord } from '../quantity/nearest.js';
@@ -13,12 +13,8 @@ export interface Argument {
   readonly text: string;
 }
 
-export const argumentIssue = ({ option, text }: Argument, words: Words): Issue => ({
-  file: `${option} ${shown(text)}`,
-  line: null,
-  column: null,
-  ...words,
-});
+export const argumentIssue = ({ option, text }: Argument, { expected, found, hint }: Words): Issue =>
+  issueOfWhole(`${option} ${shown(text)}`, expected, found, hint);
 
 /** The names that a value on the command line may use: those of the design. */
 export const scopeOf = ({ dimensions }: Design): NameScope => {

@@ -1,12 +1,12 @@
 /** What of a chair may still be changed, and how far, when it is on paper, cut, or glued up. */
 import { alterationsOf } from '../chair/alter.js';
 import type { Design } from '../design/read-design.js';
-import type { Value } from '../design/value.js';
+import { namesWithin, type Value } from '../design/value.js';
 import type { AlterationName } from '../names.js';
 import type { BuiltDesign } from './design-function.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { dimensionOf, sameDimension, isPure } from '../quantity/dimension.js';
-import { makersStep } from './makers-step.js';
+import { kindOfDimension } from '../quantity/dimension.js';
+import { makersStep, wholeSteps } from './makers-step.js';
 import { variablesOf, type Variable } from './variables.js';
 
 export const stages = ['drawing', 'cut', 'glued'] as const;
@@ -25,15 +25,15 @@ export interface Changeable {
 
 /** Of what a drawing states, half as much and as much again: a tail may be twice as long, a leg not less than half. */
 const shares = { less: 0.5, more: 1 };
-/** Of a length or an angle that is stated as nothing, SI. */
-const fromNothing = { length: 0.1, angle: (15 * Math.PI) / 180 };
+/** Either way of what is stated as nothing, SI; other kinds are no sizes of a chair. */
+const fromNothing = { length: 0.1, number: 0.1, mass: 1, angle: (15 * Math.PI) / 180 };
 
 /**
  * All that a maker may change at a stage, but for what the design keeps: on paper the named dimensions and, where none of
  * them does it, the chair’s own sizes; of cut parts and of a chair that is glued up what the saw and glue still allow.
  */
 export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): Changeable[] {
-  const kept = new Set(design.written.keep ?? []);
+  const kept = new Set([...(design.written.keep ?? []), ...notOfTheChair(design)]);
   const units = design.written.units ?? 'in';
   const possible = alterationsOf(built.design, built.drawn);
   return variablesOf(design)
@@ -44,8 +44,18 @@ export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): 
       if (!('alteration' in of) || !possible.includes(of.alteration)) return [];
       if (stage === 'drawing' && isDrawnByName(of.alteration, design)) return [];
       const reach = reaches[of.alteration][stage];
-      return reach === null ? [] : [inSteps(variable, reach, units)];
+      return reach === null ? [] : asList(inSteps(variable, reach, units));
     });
+}
+
+/** Who sits in it, how, and what is asked for are given: dimensions that those are made of are not changed to fit. */
+function notOfTheChair({ written, dimensions }: Design): string[] {
+  const { sitters, child, floor, loads, limits } = written;
+  const used = new Set(namesWithin([sitters, child, floor, loads, limits]));
+  // Each stands after those it is made of.
+  for (const { name, expression } of dimensions.toReversed())
+    if (used.has(name)) for (const other of expression.names) used.add(other);
+  return [...used];
 }
 
 const asList = <T>(one: T | null): T[] => (one === null ? [] : [one]);
@@ -86,35 +96,32 @@ function isDrawnByName(name: AlterationName, { written }: Design): boolean {
   return values.some(({ quantity }) => quantity.names.length > 0);
 }
 
-/** Counted from what the design has altered already. */
-function inSteps(variable: Variable, [least, greatest]: NonNullable<Reach>, units: LengthUnit): Changeable {
+/** Counted from what the design states; null: not one whole step either way. */
+function inSteps(
+  variable: Variable,
+  [least, greatest]: NonNullable<Reach>,
+  units: LengthUnit,
+): Changeable | null {
   const step = makersStep(variable, units);
   const from = Math.round(variable.stated / step);
-  const whole = (reach: number): number => Math.trunc(reach / step + Math.sign(reach) * 1e-9);
-  return {
-    variable,
-    step,
-    from,
-    least: Math.min(0, whole(least) - from),
-    greatest: Math.max(0, whole(greatest) - from),
-  };
+  const [first, last] = wholeSteps(least, greatest, step);
+  const [down, up] = [Math.min(0, first - from), Math.max(0, last - from)];
+  return down === 0 && up === 0 ? null : { variable, step, from, least: down, greatest: up };
 }
 
 /** How far a named dimension may be changed while it is only drawn, whole steps; null: it is none to change. */
 export function changeableOf(variable: Variable, units: LengthUnit): Changeable | null {
-  const { dimension, stated } = variable;
-  const is = (kind: keyof typeof dimensionOf): boolean => sameDimension(dimension, dimensionOf[kind]);
-  if (!is('length') && !is('angle') && !isPure(dimension) && !is('mass')) return null;
-  const step = makersStep(variable, units);
-  const from = Math.round(stated / step);
-  const nothing = is('angle') ? fromNothing.angle : fromNothing.length;
-  const reach = (part: number): number =>
-    Math.floor((Math.abs(stated) > 0 ? part * Math.abs(stated) : nothing) / step);
-  const [inward, outward] = [reach(shares.less), reach(shares.more)];
-  if (outward === 0) return null;
-  return stated < 0
-    ? { variable, step, from, least: -outward, greatest: inward }
-    : { variable, step, from, least: -inward, greatest: outward };
+  const kind = kindOfDimension(variable.dimension);
+  if (kind === null || !(kind in fromNothing)) return null;
+  const { stated } = variable;
+  const nothing = fromNothing[kind as keyof typeof fromNothing];
+  const [less, more] =
+    stated === 0 ? [nothing, nothing] : [shares.less * Math.abs(stated), shares.more * Math.abs(stated)];
+  return inSteps(
+    variable,
+    stated < 0 ? [stated - more, stated + less] : [stated - less, stated + more],
+    units,
+  );
 }
 
 export const valueAfter = ({ from, step }: Changeable, steps: number): number => (from + steps) * step;

@@ -5,9 +5,10 @@
  */
 import { marginIn, type JudgedLimit } from '../checks/verdict.js';
 import { proportionOf, type Proportion } from '../numeric/proportion.js';
-import { metresPer, type LengthUnit } from '../quantity/units.js';
+import { isImperial, metresPer, type LengthUnit } from '../quantity/units.js';
 import type { FirstOrder } from './first-order.js';
-import { deviationOf, drawnError, isLength, type ShopError } from './shop-errors.js';
+import { deviationOf, drawnError, type ShopError } from './shop-errors.js';
+import { isLength } from './variables.js';
 
 export interface Loosest {
   /** What was asked for. */
@@ -22,7 +23,7 @@ export interface Loosest {
 
 /** As makers hold them, from the tightest. Common practice, no source. */
 export function tolerancesHeld(units: LengthUnit): readonly number[] {
-  return units === 'in' || units === 'ft'
+  return isImperial(units)
     ? [1 / 64, 1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2].map((inches) => inches * metresPer.in)
     : [0.25, 0.5, 1, 2, 5, 10].map((millimetres) => millimetres * metresPer.mm);
 }

@@ -1,6 +1,6 @@
 /** The step in which a maker sets a size: whole sixteenths of an inch or whole millimetres, tenths of a pound, half degrees. */
-import { dimensionOf, sameDimension } from '../quantity/dimension.js';
-import { metresPer, units as unitTable, type LengthUnit } from '../quantity/units.js';
+import { kindOfDimension } from '../quantity/dimension.js';
+import { isImperial, metresPer, units as unitTable, type LengthUnit } from '../quantity/units.js';
 import type { Variable } from './variables.js';
 
 const sixteenth = metresPer.in / 16;
@@ -11,16 +11,32 @@ export function makersStep(
   { dimension, stated }: Pick<Variable, 'dimension' | 'stated'>,
   units: LengthUnit,
 ): number {
-  const inches = units === 'in' || units === 'ft';
-  const length = inches ? sixteenth : metresPer.mm;
-  const is = (kind: keyof typeof dimensionOf): boolean => sameDimension(dimension, dimensionOf[kind]);
-  if (is('length')) return length;
-  if (is('number')) return length / metresPer[units];
-  if (is('mass')) return inches ? unitTable.get('lb')!.factor / 10 : 0.05;
-  if (is('angle')) return degree / 2;
-  if (is('time')) return 0.05;
-  return Math.abs(stated) > 0 ? Math.abs(stated) / 100 : 1;
+  const length = isImperial(units) ? sixteenth : metresPer.mm;
+  switch (kindOfDimension(dimension)) {
+    case 'length':
+      return length;
+    case 'number':
+      return length / metresPer[units];
+    case 'mass':
+      return isImperial(units) ? unitTable.get('lb')!.factor / 10 : 0.05;
+    case 'angle':
+      return degree / 2;
+    case 'time':
+      return 0.05;
+    default:
+      return stated === 0 ? 1 : Math.abs(stated) / 100;
+  }
 }
 
-/** The nearest whole step to a value, as a number of steps. */
-export const stepsTo = (value: number, step: number): number => Math.round(value / step);
+/** A size this near to a whole step, in steps, is on it: sixteenths come back from metres rounded. */
+const rounding = 1e-9;
+
+/** The whole steps from one size to another, both counted in. */
+export const wholeSteps = (
+  least: number,
+  greatest: number,
+  step: number,
+): readonly [least: number, greatest: number] => [
+  Math.ceil(least / step - rounding),
+  Math.floor(greatest / step + rounding),
+];

@@ -4,8 +4,7 @@ import type { Design } from '../design/read-design.js';
 import { metresPer } from '../quantity/units.js';
 import { designFunction } from './design-function.js';
 import { judgeFor } from './judge.js';
-import { isLength } from './shop-errors.js';
-import { variablesOf, type Variable } from './variables.js';
+import { dimensionVariables, isLength, isMade, type Variable } from './variables.js';
 
 export interface Delicate {
   /** Of the dimension. */
@@ -27,12 +26,7 @@ const step = metresPer.in / 32;
  * @param count as many at most
  */
 export function mostDelicate(design: Design, count: number): Delicate[] {
-  const made = new Set(
-    design.dimensions.filter(({ expression }) => expression.names.length > 0).map(({ name }) => name),
-  );
-  const variables = variablesOf(design).filter(
-    (one) => one.of === null && isLength(one) && !made.has(one.name),
-  );
+  const variables = dimensionVariables(design).filter((one) => isLength(one) && !isMade(design, one));
   if (variables.length === 0 || !design.written.sitters) return [];
   const limitsAt = seatedLimits(design, variables);
   const stated = variables.map((variable) => variable.stated);

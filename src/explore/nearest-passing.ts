@@ -7,9 +7,10 @@
  * The loads at rest, a hundred times cheaper, sort out what need not be rolled through everything.
  */
 import { loadIds, loads as loadFacts } from '../names.js';
-import type { By } from './adjust.js';
+import type { By } from './adjust-request.js';
 import type { DesignFunction } from './design-function.js';
 import { judgeFor, type Judgement } from './judge.js';
+import { wholeSteps } from './makers-step.js';
 import { shortfallIn } from './shortfall.js';
 
 export interface NearestPassing {
@@ -59,10 +60,7 @@ const stillLoads = loadIds.filter((load) => !loadFacts[load].moving);
 function searchIn(fn: DesignFunction, by: readonly By[]): Search {
   const [still, whole] = [judgeFor(stillLoads), judgeFor()];
   const stated = by.map(({ variable, step }) => Math.round(variable.stated / step));
-  const ends = by.map(
-    ({ least, greatest, step }) =>
-      [Math.ceil(least / step - 1e-9), Math.floor(greatest / step + 1e-9)] as const,
-  );
+  const ends = by.map(({ least, greatest, step }) => wholeSteps(least, greatest, step));
   const spans = ends.map(([least, greatest]) => Math.max(1, greatest - least));
   let best: { readonly place: Place; readonly off: number } | null = null;
 

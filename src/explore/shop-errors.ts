@@ -2,9 +2,8 @@
 import type { DesignInSI, ErrorInSI } from '../design/design.js';
 import type { Design } from '../design/read-design.js';
 import { normalQuantile } from '../numeric/normal.js';
-import { dimensionOf, sameDimension } from '../quantity/dimension.js';
 import { metresPer } from '../quantity/units.js';
-import { variablesOf, type Variable } from './variables.js';
+import { dimensionVariables, isLength, isMade, type Variable } from './variables.js';
 
 export interface ShopError extends Pick<ErrorInSI, 'spread' | 'size'> {
   readonly variable: Variable;
@@ -16,16 +15,13 @@ export interface ShopError extends Pick<ErrorInSI, 'spread' | 'size'> {
 export const tradeError = metresPer.in / 32;
 export const tradeErrorBasis = 'common practice, no source';
 
-export const isLength = ({ dimension }: Pick<Variable, 'dimension'>): boolean =>
-  sameDimension(dimension, dimensionOf.length);
-
 /**
  * In the order of the file. A dimension that is made of others follows them, and has an error of its own only where the
  * design says so; one that is no length as well.
  */
 export function shopErrors(design: Design, { errors }: DesignInSI): ShopError[] {
   const stated = new Map(errors.map((error) => [error.dimension, error]));
-  return dimensionsOf(design).flatMap((variable): ShopError[] => {
+  return dimensionVariables(design).flatMap((variable): ShopError[] => {
     const own = stated.get(variable.name);
     if (own) return [{ variable, spread: own.spread, size: own.size, assumed: false }];
     if (!isLength(variable) || isMade(design, variable)) return [];
@@ -36,13 +32,8 @@ export function shopErrors(design: Design, { errors }: DesignInSI): ShopError[] 
 /** Dimensions that are neither lengths nor made of others, and of which the design says no error: taken as exact. */
 export function takenAsExact(design: Design, errors: readonly ShopError[]): Variable[] {
   const named = new Set(errors.map(({ variable }) => variable.name));
-  return dimensionsOf(design).filter((one) => !named.has(one.name) && !isMade(design, one));
+  return dimensionVariables(design).filter((one) => !named.has(one.name) && !isMade(design, one));
 }
-
-const dimensionsOf = (design: Design): Variable[] => variablesOf(design).filter(({ of }) => of === null);
-
-const isMade = ({ dimensions }: Design, { name }: Variable): boolean =>
-  dimensions.some((one) => one.name === name && one.expression.names.length > 0);
 
 /** Standard deviation: of an even spread ±t it is t/√3. */
 export const deviationOf = ({ spread, size }: Pick<ShopError, 'spread' | 'size'>): number =>

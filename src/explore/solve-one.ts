@@ -1,7 +1,8 @@
 /**
- * Every place in a range where a function of one size comes to a target. Where it changes sides between two of the places
- * that are looked at the root is sought in that bracket; where it only comes near, its nearest place. A change of sides by
- * a jump, as where a chair finds another rest, is no solution.
+ * Every place in a range where a function of one size comes to a target. Between the places that are looked at, a change of
+ * sides brackets a root, and a hill or hollow on one side is climbed: it may touch the target, or cross it twice. Where the
+ * function has no value the edge of that stretch is found and looked at too. A change of sides by a jump, as where a chair
+ * finds another rest, is no solution.
  */
 import { maximum } from '../numeric/maximum.js';
 import { rootBetween } from '../numeric/root.js';
@@ -10,6 +11,7 @@ import { rootBetween } from '../numeric/root.js';
 export type OfOne = (x: number) => number | null;
 
 export interface SolvedOne {
+  /** In order; of a stretch that lies on the target its beginning. */
   readonly solutions: readonly number[];
   /** Where it jumps over the target. */
   readonly jumps: readonly number[];
@@ -19,84 +21,101 @@ export interface SolvedOne {
   readonly closest: number | null;
 }
 
-/** So many steps over the range: what turns back within one of them is missed. */
+/** So many steps over the range: what rises and falls again within one of them is missed. */
 const steps = 128;
 /** Nearer to the target than this share of it (or of the reach) is on it: rounding of a calculation good to 1e-12. */
 const onTarget = 1e-10;
 
+interface Sample {
+  readonly x: number;
+  /** From the target. */
+  readonly off: number;
+}
+
 export function solveOne(f: OfOne, target: number, from: number, to: number): SolvedOne {
-  const places = Array.from({ length: steps + 1 }, (_, i) =>
-    i === steps ? to : from + ((to - from) * i) / steps,
-  );
-  const values = places.map(f);
-  const seen = values.filter((value): value is number => value !== null);
+  const stretches = stretchesOf(f, target, from, to);
+  const seen = stretches.flat().map(({ off }) => off);
   if (seen.length === 0) return { solutions: [], jumps: [], reach: null, closest: null };
-  const reach = [Math.min(...seen), Math.max(...seen)] as const;
-  const near = onTarget * Math.max(Math.abs(target), reach[1] - reach[0]);
+  const [least, greatest] = [Math.min(...seen), Math.max(...seen)];
+  const near = onTarget * Math.max(Math.abs(target), greatest - least);
   const off = (x: number): number => (f(x) ?? NaN) - target;
-  const [solutions, jumps]: [number[], number[]] = [[], []];
-  places.forEach((x, i) => {
-    const here = values[i] ?? null;
-    const next = values[i + 1] ?? null;
-    if (here !== null && Math.abs(here - target) <= near) solutions.push(x);
-    else if (
-      here !== null &&
-      next !== null &&
-      (here - target) * (next - target) < 0 &&
-      Math.abs(next - target) > near
-    ) {
-      const root = bracketed(off, x, places[i + 1]!);
-      if (root === null) return;
-      if (Math.abs(off(root)) <= near) solutions.push(root);
-      else jumps.push(root);
-    }
-  });
-  const closest = nearest(off, places, values, target);
-  // A hill or a hollow that just touches.
-  if (solutions.length === 0 && Math.abs(off(closest)) <= near) solutions.push(closest);
-  return { solutions, jumps, reach, closest };
+  const tops = stretches.map((samples) => withTurns(off, samples));
+  const roots = tops.flatMap((samples) => rootsIn(off, samples, near));
+  return {
+    solutions: roots.filter(({ solves }) => solves).map(({ x }) => x),
+    jumps: roots.filter(({ solves }) => !solves).map(({ x }) => x),
+    reach: [target + least, target + greatest],
+    closest: tops.flat().reduce((a, b) => (Math.abs(b.off) < Math.abs(a.off) ? b : a)).x,
+  };
 }
 
-/** null: on the way it has no value. */
-function bracketed(off: (x: number) => number, a: number, b: number): number | null {
-  try {
-    return rootBetween(
-      (x) => {
-        const value = off(x);
-        if (Number.isNaN(value)) throw noValue;
-        return value;
-      },
-      a,
-      b,
-    );
-  } catch (error) {
-    if (error === noValue) return null;
-    throw error;
+/** Samples of each stretch over which it has a value, its edges too. */
+function stretchesOf(f: OfOne, target: number, from: number, to: number): Sample[][] {
+  const stretches: Sample[][] = [];
+  let before: { readonly x: number; readonly value: number | null } | undefined;
+  for (let i = 0; i <= steps; i++) {
+    const x = i === steps ? to : from + ((to - from) * i) / steps;
+    const value = f(x);
+    const edge = before && (before.value === null) !== (value === null) ? edgeOf(f, before.x, x) : null;
+    if (value !== null && (before === undefined || before.value === null)) stretches.push([]);
+    if (edge !== null) stretches.at(-1)!.push({ x: edge, off: f(edge)! - target });
+    if (value !== null) stretches.at(-1)!.push({ x, off: value - target });
+    before = { x, value };
   }
+  return stretches;
 }
 
-const noValue = new RangeError('solveOne: no value in the bracket');
+/** The last place with a value between one with and one without, to the last digits. */
+function edgeOf(f: OfOne, a: number, b: number): number {
+  let [valued, without] = f(a) === null ? [b, a] : [a, b];
+  for (let i = 0; i < halvings; i++) {
+    const middle = (valued + without) / 2;
+    if (f(middle) === null) without = middle;
+    else valued = middle;
+  }
+  return valued;
+}
 
-function nearest(
-  off: (x: number) => number,
-  places: readonly number[],
-  values: readonly (number | null)[],
-  target: number,
-): number {
-  let best = -1;
-  values.forEach((value, i) => {
-    if (value !== null && (best < 0 || Math.abs(value - target) < Math.abs(values[best]! - target))) best = i;
+/** Of a 128th of a range: nothing nearer can be told apart. */
+const halvings = 48;
+
+/** With the top of each hill below the target and the bottom of each hollow above it. */
+function withTurns(off: (x: number) => number, samples: readonly Sample[]): Sample[] {
+  return samples.flatMap((here, i) => {
+    const [left, right] = [samples[i - 1], samples[i + 1]];
+    const side = Math.sign(here.off);
+    const turns = [left, right].every(
+      (beside) => beside === undefined || (beside.off - here.off) * side >= 0,
+    );
+    if (side === 0 || !turns || (left === undefined && right === undefined)) return [here];
+    let top = here;
+    maximum(
+      (x) => {
+        const there = off(x);
+        if ((top.off - there) * side > 0) top = { x, off: there };
+        return Number.isNaN(there) ? -Infinity : -side * there;
+      },
+      (left ?? here).x,
+      (right ?? here).x,
+    );
+    if (top === here) return [here];
+    return top.x < here.x ? [top, here] : [here, top];
   });
-  const [left, right] = [places[Math.max(best - 1, 0)]!, places[Math.min(best + 1, places.length - 1)]!];
-  let [at, least] = [places[best]!, Math.abs(values[best]! - target)];
-  maximum(
-    (x) => {
-      const far = Math.abs(off(x));
-      if (far < least) [at, least] = [x, far];
-      return Number.isNaN(far) ? -Infinity : -far;
-    },
-    left,
-    right,
-  );
-  return at;
+}
+
+interface Root {
+  readonly x: number;
+  /** false: it jumps there. */
+  readonly solves: boolean;
+}
+
+function rootsIn(off: (x: number) => number, samples: readonly Sample[], near: number): Root[] {
+  const isOn = (sample: Sample | undefined): boolean => sample !== undefined && Math.abs(sample.off) <= near;
+  return samples.flatMap((here, i): Root[] => {
+    const before = samples[i - 1];
+    if (isOn(here)) return isOn(before) ? [] : [{ x: here.x, solves: true }];
+    if (before === undefined || isOn(before) || before.off * here.off > 0) return [];
+    const x = rootBetween(off, before.x, here.x);
+    return [{ x, solves: Math.abs(off(x)) <= near }];
+  });
 }

@@ -1,18 +1,17 @@
 /** A sweep: named dimensions over ranges, each design built, rolled and judged. */
-import type { Issue } from '../design/issue.js';
-import { describeIssue, type Checked } from '../design/issue.js';
-import { readDesign, type Design } from '../design/read-design.js';
+import { describeIssue, issueOfWhole, type Checked, type Issue } from '../design/issue.js';
+import type { Design } from '../design/read-design.js';
 import type { People } from '../loads/people.js';
 import { loadsOf } from '../loads/loads-of.js';
 import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
-import { isMissing } from '../numeric/missing.js';
 import { shown } from '../quantity/source-text.js';
 import { argumentIssue, unknownName } from './argument.js';
 import { measuresNamed, type AskedMeasure } from './asked-measure.js';
 import { designFunction, type BuiltDesign, type Tried } from './design-function.js';
 import { gridOf, mostDesigns, type Grid } from './grid.js';
-import { judgeFor, type Judgement } from './judge.js';
+import { judgeFor, measureIn } from './judge.js';
 import { isComfortable, tightest } from './room.js';
+import { statedDesign } from './stated-design.js';
 import { readVaried, type Varied } from './varied.js';
 import type { Verdict } from '../checks/verdict.js';
 
@@ -56,11 +55,9 @@ export interface Sweep {
 }
 
 export function compileSweep(request: SweepRequest): Checked<Sweep> {
-  const read = readDesign(request.text, request.file);
+  const read = statedDesign(request);
   if (!read.ok) return read;
-  const design = read.value;
-  const stated = designFunction(design, []).at([]);
-  if (!stated.ok) return stated;
+  const { design, stated } = read.value;
   const { people } = stated;
   const issues: Issue[] = [];
   const varied = variedIn(request, design, issues);
@@ -84,13 +81,9 @@ export function compileSweep(request: SweepRequest): Checked<Sweep> {
 
 function variedIn({ vary }: SweepRequest, design: Design, issues: Issue[]): Varied[] {
   if (vary.length === 0)
-    issues.push({
-      file: '--vary',
-      line: null,
-      column: null,
-      expected: 'what to vary, such as `--vary "radius=36 in..42 in:1/2 in"`',
-      found: 'nothing',
-    });
+    issues.push(
+      issueOfWhole('--vary', 'what to vary, such as `--vary "radius=36 in..42 in:1/2 in"`', 'nothing'),
+    );
   const varied: Varied[] = [];
   for (const text of vary) {
     const read = readVaried(text, design);
@@ -194,17 +187,11 @@ function rowOf(
   return {
     number,
     values,
-    measures: columns.map((column) => valueOf(column, judgement)),
+    measures: columns.map((column) => measureIn(judgement, column)),
     verdict,
     comfortable: isComfortable(limits),
     notMet: limits.flatMap((limit) => (limit.verdict === 'pass' ? [] : [limit.id])),
     tightest: verdict === 'pass' ? tightest(limits) : null,
     problem: null,
   };
-}
-
-function valueOf({ load, sitter, measure }: AskedMeasure, { loads }: Judgement): number | null {
-  const asked = loads.find(({ record }) => record.load.id === load && record.load.sitter === sitter);
-  const value = asked?.measured.get(measure);
-  return value === undefined || isMissing(value) ? null : value;
 }

@@ -2,7 +2,7 @@
 import type { Design } from '../design/read-design.js';
 import type { Value } from '../design/value.js';
 import { alterationNames, alterations, type AlterationName } from '../names.js';
-import { dimensionOf, type Dimension } from '../quantity/dimension.js';
+import { dimensionOf, sameDimension, type Dimension } from '../quantity/dimension.js';
 
 export type SitterSizeName = 'stature' | 'mass' | 'percentile';
 
@@ -23,8 +23,15 @@ export interface Variable {
 
 /** Everything that may be varied in a design: the dimensions in the order of the file, the sitters, the alterations. */
 export function variablesOf(design: Design): Variable[] {
-  return [...dimensionsOf(design), ...sitterSizesOf(design), ...alterationVariables(design)];
+  return [...dimensionVariables(design), ...sitterSizesOf(design), ...alterationVariables(design)];
 }
+
+/** Whether it is made of other dimensions, which it follows. */
+export const isMade = ({ dimensions }: Design, { name }: Pick<Variable, 'name'>): boolean =>
+  dimensions.some((one) => one.name === name && one.expression.names.length > 0);
+
+export const isLength = ({ dimension }: Pick<Variable, 'dimension'>): boolean =>
+  sameDimension(dimension, dimensionOf.length);
 
 /** Whether or not the chair can have them: that is told when it is built. */
 function alterationVariables({ written, dimensions }: Design): Variable[] {
@@ -37,12 +44,13 @@ function alterationVariables({ written, dimensions }: Design): Variable[] {
   }));
 }
 
-const dimensionsOf = ({ dimensions, written }: Design): Variable[] => {
+/** The named dimensions only, in the order of the file. */
+export function dimensionVariables({ dimensions, written }: Design): Variable[] {
   const inFile = Object.keys(written.dimensions ?? {});
   return dimensions
     .toSorted((a, b) => inFile.indexOf(a.name) - inFile.indexOf(b.name))
     .map(({ name, dimension, value }) => ({ name, dimension, stated: value, of: null }));
-};
+}
 
 function sitterSizesOf({ written, dimensions }: Design): Variable[] {
   const { sitters } = written;

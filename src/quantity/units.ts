@@ -17,6 +17,9 @@ export const metresPer: Readonly<Record<LengthUnit, number>> = {
 };
 export const lengthUnits = Object.keys(metresPer) as readonly LengthUnit[];
 
+/** Makers who work in these read inches and pounds. */
+export const isImperial = (unit: LengthUnit): boolean => unit === 'in' || unit === 'ft';
+
 export interface Unit {
   /** How many SI units it is. */
   readonly factor: number;

@@ -7,7 +7,7 @@ import { standardSwing } from '../loads/load.js';
 import type { Person } from '../loads/people.js';
 import { shoe } from '../measures/seat-fit.js';
 import { formatFeetAndInches, formatKilograms, formatLength, formatMillimetres } from '../quantity/print.js';
-import type { LengthUnit } from '../quantity/units.js';
+import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { hipSource, lengthSource } from '../sitter/body-lengths.js';
 import type { ChildMass } from '../sitter/child-mass.js';
 import { childInArmsSource } from '../sitter/riding.js';
@@ -126,7 +126,7 @@ function standardOf({ design, people: { persons } }: CheckResult): Assumption[] 
 }
 
 const sayStature = (stature: number, units: LengthUnit): string =>
-  units === 'in' || units === 'ft' ? formatFeetAndInches(stature) : formatLength(stature, units);
+  isImperial(units) ? formatFeetAndInches(stature) : formatLength(stature, units);
 
 function sizesOf({ name, size }: Person, units: LengthUnit): Assumption[] {
   const say = {

@@ -13,7 +13,7 @@ import {
 } from '../quantity/print.js';
 import { printedStatures } from '../sitter/percentiles.js';
 import type { MeasureKey } from '../names.js';
-import type { LengthUnit } from '../quantity/units.js';
+import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { loadWords } from './measure-words.js';
 import { movingCautions } from './moving-cautions.js';
 
@@ -33,7 +33,7 @@ export const cautionsOf = (result: CheckResult): string[] => [
 
 /** Gaps want a finer rule than the parts do. */
 const formatLengthFine = (length: number, units: LengthUnit): string =>
-  units === 'in' || units === 'ft' ? formatInches(length, 32) : formatMillimetres(length, 1);
+  isImperial(units) ? formatInches(length, 32) : formatMillimetres(length, 1);
 
 function sayImplausible(sign: Implausible, units: LengthUnit): string {
   switch (sign.what) {

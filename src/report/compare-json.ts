@@ -10,7 +10,7 @@ import { isMissing, type OrMissing } from '../numeric/missing.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { ComparisonObject } from './compare-schema.js';
 import type { Compared } from './compared.js';
-import { kindOf } from './dimension-words.js';
+import { kindOfDimension } from '../quantity/dimension.js';
 import { rounded } from './rounded.js';
 import { sayReason } from './say-reason.js';
 import { tool } from './tool.js';
@@ -97,7 +97,7 @@ function loadObject({ load, sitter, in: which, measures }: LoadChange): Comparis
 
 function dimensionObject({ old, new: now }: DimensionChange): ComparisonObject['dimensions'][number] {
   const named = now ?? old;
-  const kind = kindOf(named);
+  const kind = kindOfDimension(named.dimension);
   const factor = kind === 'angle' ? 180 / Math.PI : 1;
   const say = (one: NamedValue | null) =>
     one && { written: String(one.source), value: rounded(one.value * factor) };

@@ -13,10 +13,6 @@ import {
 } from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
 
-/** null: an area, a speed and whatever else has no name in the contract. */
-export const kindOf = ({ dimension }: Pick<NamedValue, 'dimension'>): Kind | null =>
-  kindOfDimension(dimension);
-
 const formats: Readonly<Partial<Record<Kind, (value: number) => string>>> = {
   angle: formatDegrees,
   time: formatSeconds,
@@ -30,7 +26,7 @@ const formats: Readonly<Partial<Record<Kind, (value: number) => string>>> = {
 export function sayDimension(named: NamedValue, units: LengthUnit): string {
   const written = String(named.source);
   if (named.expression.names.length === 0) return written;
-  const kind = kindOf(named);
+  const kind = kindOfDimension(named.dimension);
   if (kind === 'length') return `${formatLength(named.value, units)} (${written})`;
   const format = kind === null ? undefined : formats[kind];
   return format === undefined ? written : `${format(named.value)} (${written})`;

@@ -4,21 +4,20 @@ import {
   formatDegreesFine,
   formatInches,
   formatKilograms,
+  formatLengthFinely,
   formatMillimetres,
   formatNewtons,
   formatNumber,
   formatSeconds,
 } from '../quantity/print.js';
-import type { LengthUnit } from '../quantity/units.js';
+import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { sayValue } from './measure-words.js';
-
-const isInches = (units: LengthUnit): boolean => units === 'in' || units === 'ft';
 
 /** '7.4°', '4-5/32 in', '2.08 s'. */
 export function sayFinely(key: MeasureKey, value: number, units: LengthUnit): string {
   switch (measures[key].kind) {
     case 'length':
-      return isInches(units) ? formatInches(value, 32) : formatMillimetres(value, 1);
+      return isImperial(units) ? formatInches(value, 32) : formatMillimetres(value, 1);
     case 'angle':
       return formatDegreesFine(value, 1);
     case 'time':
@@ -39,7 +38,7 @@ export function sayEffect(key: MeasureKey, change: number, units: LengthUnit): s
 function magnitudeOf(kind: Kind, size: number, units: LengthUnit): string {
   switch (kind) {
     case 'length':
-      return isInches(units) ? formatInches(size, 64) : formatMillimetres(size, 1);
+      return isImperial(units) ? formatInches(size, 64) : formatMillimetres(size, 1);
     case 'angle':
       return formatDegreesFine(size, 2);
     case 'time':
@@ -58,14 +57,8 @@ export function saySize(kind: Kind | null, size: number, units: LengthUnit): str
   const written = (factor: number, unit: string): string =>
     `${Number((size / factor).toPrecision(3))}${unit}`;
   switch (kind) {
-    case 'length': {
-      if (!isInches(units)) return `${Number((size * 1000).toFixed(size < 0.0005 ? 2 : 1))} mm`;
-      const inches = formatInches(size, 64);
-      // What is no 64th is told in decimals.
-      return Math.abs(size - Math.round((size * 64) / 0.0254) * (0.0254 / 64)) < 1e-9
-        ? inches
-        : written(0.0254, ' in');
-    }
+    case 'length':
+      return formatLengthFinely(size, isImperial(units) ? 'in' : 'mm');
     case 'angle':
       return written(Math.PI / 180, '°');
     case 'mass':

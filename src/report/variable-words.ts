@@ -1,9 +1,8 @@
 /** What is varied, in the units of the design: numbers for files, words for people. */
 import type { Kind } from '../names.js';
-import type { Dimension } from '../quantity/dimension.js';
+import { kindOfDimension, type Dimension } from '../quantity/dimension.js';
 import { formatLengthFinely, formatNumber } from '../quantity/print.js';
-import { metresPer, units as unitTable, type LengthUnit } from '../quantity/units.js';
-import { kindOf } from './dimension-words.js';
+import { isImperial, metresPer, units as unitTable, type LengthUnit } from '../quantity/units.js';
 
 export interface UnitOf {
   /** '' of a pure number, and of what has no unit of its own here: that stays in SI. */
@@ -22,10 +21,9 @@ const usual: Readonly<Partial<Record<Kind, string>>> = {
 
 /** The unit in which a dimension is told; masses in pounds where lengths are in inches or feet. */
 export function unitOf({ dimension }: { readonly dimension: Dimension }, units: LengthUnit): UnitOf {
-  const kind = kindOf({ dimension });
+  const kind = kindOfDimension(dimension);
   if (kind === 'length') return { unit: units, factor: metresPer[units] };
-  const imperial = units === 'in' || units === 'ft';
-  const unit = kind === 'mass' && imperial ? 'lb' : kind === null ? undefined : usual[kind];
+  const unit = kind === 'mass' && isImperial(units) ? 'lb' : kind === null ? undefined : usual[kind];
   return unit === undefined ? { unit: '', factor: 1 } : { unit, factor: unitTable.get(unit)!.factor };
 }
 

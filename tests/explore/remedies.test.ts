@@ -189,3 +189,14 @@ test('of a design that passes, and of one read otherwise, nothing is changed', (
     RangeError,
   );
 });
+
+test('people, and what is asked for, are not changed to fit the chair', () => {
+  const text = fixture('porch-rocker')
+    .replace('dimensions:', 'dimensions:\n  tall: 60 in\n  slowest: 1.9 s')
+    .replace(`stature: 5' 0"`, 'stature: tall')
+    .replace('limits:', 'limits:\n  period: slowest .. 2.8 s')
+    .replace('radius: 36 in', 'radius: 41 in');
+  const changed = remedied(text).flatMap(({ remedies }) => remedies.flatMap(({ changes }) => changes));
+  expect(changed.map(({ dimension }) => dimension)).toContain('radius');
+  for (const { dimension } of changed) expect(['tall', 'slowest']).not.toContain(dimension);
+});

@@ -19,6 +19,30 @@ describe('one target by one size', () => {
     expect(solveOne((x) => x, 0, 0, 1).solutions).toEqual([0]);
   });
 
+  it('finds what touches beside what crosses, and what crosses twice within a step', () => {
+    // (x - 0.2)² (0.8 - x): touches at 0.2 and crosses at 0.8.
+    const both = solveOne((x) => (x - 0.2) ** 2 * (0.8 - x), 0, 0, 1).solutions;
+    expect(both).toHaveLength(2);
+    expect(both[0]).toBeCloseTo(0.2, 4);
+    expect(both[1]).toBeCloseTo(0.8, 9);
+    // The parabola's roots lie 0.002 apart, a quarter of a step.
+    const twice = solveOne((x) => (x - 0.503) * (x - 0.505), 0, 0, 1).solutions;
+    expect(twice).toEqual([expect.closeTo(0.503, 9), expect.closeTo(0.505, 9)]);
+  });
+
+  it('finds a root between the edge of a stretch without value and the next place', () => {
+    const f = (x: number): number | null => (x < 0.5003 ? null : x);
+    expect(solveOne(f, 0.501, 0, 1).solutions).toEqual([expect.closeTo(0.501, 9)]);
+    const g = (x: number): number | null => (x > 0.5003 ? null : x);
+    expect(solveOne(g, 0.5002, 0, 1).solutions).toEqual([expect.closeTo(0.5002, 9)]);
+  });
+
+  it('tells a stretch on the target once, at its beginning', () => {
+    const { solutions } = solveOne((x) => Math.max(0.3, Math.min(x, 0.6)), 0.6, 0, 1);
+    expect(solutions).toHaveLength(1);
+    expect(solutions[0]).toBeCloseTo(0.6, 1);
+  });
+
   it('takes a jump for no solution', () => {
     const { solutions, jumps } = solveOne((x) => (x < 0.4 ? 1 : 3), 2, 0, 1);
     expect(solutions).toEqual([]);

@@ -5,6 +5,7 @@ import { printComparisonJson } from '../../report/compare-json.js';
 import { printCompareMarkdown } from '../../report/compare-markdown.js';
 import { printCompareText } from '../../report/compare-text.js';
 import type { Compared } from '../../report/compared.js';
+import { issueOfWhole } from '../../design/issue.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
 import { checkFile, type DesignFile } from '../design-file.js';
 import type { World } from '../world.js';
@@ -33,13 +34,7 @@ export async function compare(
   return answerWith(world, answer, settings, [now.value.result.verdict], [oldPath, newPath]);
 }
 
-const twice = {
-  file: '-',
-  line: null,
-  column: null,
-  expected: 'standard input for one of the two designs',
-  found: 'it named for both',
-} as const;
+const twice = issueOfWhole('-', 'standard input for one of the two designs', 'it named for both');
 
 /** The text was read without a mistake before: this reads its named dimensions. */
 function comparable({ result, text }: DesignFile): Comparable {

@@ -1,5 +1,5 @@
 /** `trueroll sweep FILE --vary …` and `trueroll sweep --join FILES` */
-import type { Issue } from '../../design/issue.js';
+import { issueOfWhole, type Issue } from '../../design/issue.js';
 import { argumentIssue } from '../../explore/argument.js';
 import { chunksIn, stretchOfShare } from '../../explore/grid.js';
 import { inOrder, type Hand } from '../../explore/in-order.js';
@@ -7,13 +7,13 @@ import { compileSweep, type Sweep, type SweepRequest } from '../../explore/sweep
 import { loads as loadFacts } from '../../names.js';
 import type { SweepFormat } from '../../report/sweep-formats.js';
 import { noRows, together } from '../../report/sweep-summary.js';
-import { refuse, screenFor, type AnswerSettings } from '../answer.js';
+import { refuse, screenFor, unwritable, type AnswerSettings } from '../answer.js';
 import { readDesignText, digestOf } from '../design-file.js';
 import { joinShares } from '../join-shares.js';
 import { progressOf } from '../progress.js';
-import { sinkFor, unwritable } from '../sink.js';
+import { sinkFor } from '../sink.js';
 import { chunkWork, printerOf, type ChunkAnswer, type SweepTask } from '../sweep-work.js';
-import { exitCodes, isFileTrouble, type Thread, type World } from '../world.js';
+import { exitCodes, type Thread, type World } from '../world.js';
 
 export interface SweepSettings extends AnswerSettings {
   readonly vary: readonly string[];
@@ -60,13 +60,7 @@ export async function sweep(
   return run(world, path, sweep, task, threads, settings);
 }
 
-const noFile: Issue = {
-  file: 'sweep',
-  line: null,
-  column: null,
-  expected: 'a design file, or --join with the shares of a sweep',
-  found: 'neither',
-};
+const noFile = issueOfWhole('sweep', 'a design file, or --join with the shares of a sweep', 'neither');
 
 const isIssue = (found: unknown): found is Issue =>
   typeof found === 'object' && found !== null && 'expected' in found;
@@ -146,8 +140,7 @@ async function run(
   } catch (error) {
     progress.end();
     await sink.discard();
-    if (isFileTrouble(error)) return refuse(world, [unwritable(settings.out ?? '', error)]);
-    throw error;
+    return refuse(world, [unwritable(settings.out ?? '', error)]);
   } finally {
     free();
     for (const thread of others) thread.end();

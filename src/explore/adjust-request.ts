@@ -1,0 +1,152 @@
+/** What is asked of an adjustment: targets, and sizes with the ranges that they may be changed over. */
+import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
+import type { Design } from '../design/read-design.js';
+import { measures } from '../names.js';
+import { compileQuantity } from '../quantity/quantity.js';
+import { shown } from '../quantity/source-text.js';
+import { argumentIssue, scopeOf } from './argument.js';
+import { measuresNamed, type AskedMeasure } from './asked-measure.js';
+import { changeableIn, type Changeable } from './changeable.js';
+import type { BuiltDesign } from './design-function.js';
+import { makersStep } from './makers-step.js';
+import { readVaried, variableNamed, wrong, type Read } from './varied.js';
+import type { Variable } from './variables.js';
+
+export interface AdjustRequest {
+  readonly text: string;
+  readonly file: string;
+  /** Targets, `period=2.2 s`; none: the nearest design that passes. */
+  readonly to: readonly string[];
+  /** Sizes, `radius` or `radius=30 in..50 in`. */
+  readonly by: readonly string[];
+}
+
+export interface Target {
+  readonly asked: AskedMeasure;
+  /** SI. */
+  readonly value: number;
+}
+
+/** A size that is changed, within a range. SI. */
+export interface By {
+  readonly variable: Variable;
+  readonly least: number;
+  readonly greatest: number;
+  /** In which a maker sets it. */
+  readonly step: number;
+}
+
+export interface AskedAdjustment {
+  readonly targets: readonly Target[];
+  readonly by: readonly By[];
+}
+
+export function readAdjustment(
+  request: Pick<AdjustRequest, 'to' | 'by'>,
+  design: Design,
+  stated: BuiltDesign,
+): Checked<AskedAdjustment> {
+  const issues: Issue[] = [];
+  const targets = request.to.flatMap((text) => taken(issues, '--to', text, targetOf(text, design, stated)));
+  const by = byOf(request, design, stated, issues);
+  if (issues.length === 0 && by.length === 0)
+    issues.push(issueOfWhole('--by', 'what to change, such as `--by radius`', 'nothing'));
+  if (issues.length === 0 && targets.length > by.length) {
+    const expected = `at least as many sizes as targets (${targets.length})`;
+    issues.push(issueOfWhole('--by', expected, `${by.length}`));
+  }
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: { targets, by } };
+}
+
+function taken<T>(issues: Issue[], option: string, text: string, read: Read<T>): T[] {
+  if (read.ok) return [read.value];
+  issues.push(argumentIssue({ option, text }, read.words));
+  return [];
+}
+
+/** Without a sitter it is the first that is meant: the chair is made for him or her. */
+function targetOf(text: string, design: Design, { people }: BuiltDesign): Read<Target> {
+  const at = text.indexOf('=');
+  if (at < 0) return wrong({ expected: '`measure=value`, such as `period=2.2 s`', found: shown(text) });
+  const named = measuresNamed(text.slice(0, at).trim(), people);
+  if (!named.ok) return named;
+  const asked = named.value[0];
+  if (asked === undefined)
+    return wrong({
+      expected: 'a measure of this design',
+      found: `${shown(text)}, which needs sitters or a child`,
+    });
+  const { kind } = measures[asked.measure];
+  const units = design.written.units ?? 'in';
+  const reading = compileQuantity(text.slice(at + 1).trim(), { kind, units }, scopeOf(design));
+  if (!reading.ok) return wrong(reading.mistake);
+  const value = reading.value.valueIn(new Map(design.dimensions.map((each) => [each.name, each.value])));
+  return Number.isFinite(value)
+    ? { ok: true, value: { asked, value } }
+    : wrong({ expected: 'a finite number', found: shown(text) });
+}
+
+function byOf(
+  request: Pick<AdjustRequest, 'to' | 'by'>,
+  design: Design,
+  stated: BuiltDesign,
+  issues: Issue[],
+): By[] {
+  const usual = changeableIn(design, stated, 'drawing');
+  if (request.by.length === 0 && request.to.length === 0)
+    return usual.filter(({ variable }) => variable.of === null).map(byInReach);
+  const found: By[] = [];
+  for (const text of request.by) {
+    const [one] = taken(issues, '--by', text, byNamed(text, design, usual));
+    if (one === undefined) continue;
+    if (found.some(({ variable }) => variable.name === one.variable.name))
+      issues.push(
+        argumentIssue(
+          { option: '--by', text },
+          { expected: 'each size once', found: `${one.variable.name} again` },
+        ),
+      );
+    else found.push(one);
+  }
+  return found;
+}
+
+/** As far as it may be changed on paper. */
+const byInReach = ({ variable, step, from, least, greatest }: Changeable): By => ({
+  variable,
+  step,
+  least: Math.min(variable.stated, (from + least) * step),
+  greatest: Math.max(variable.stated, (from + greatest) * step),
+});
+
+function byNamed(text: string, design: Design, usual: readonly Changeable[]): Read<By> {
+  const units = design.written.units ?? 'in';
+  if (!text.includes('=')) {
+    const named = variableNamed(text.trim(), design);
+    if (!named.ok) return named;
+    const { name, stated } = named.value;
+    const reach = usual.find(({ variable }) => variable.name === name);
+    if (reach) return { ok: true, value: byInReach(reach) };
+    if (stated === 0)
+      return wrong({ expected: `a range for ${name}, such as \`${name}=0 in..1 in\``, found: 'none' });
+    const ends = [0.5 * stated, 2 * stated];
+    return {
+      ok: true,
+      value: {
+        variable: named.value,
+        least: Math.min(...ends),
+        greatest: Math.max(...ends),
+        step: makersStep(named.value, units),
+      },
+    };
+  }
+  const varied = readVaried(text, design);
+  if (!varied.ok) return varied;
+  const { variable, count, valueAt } = varied.value;
+  if (!text.includes('..') || count < 2)
+    return wrong({ expected: `a range for ${variable.name}, such as \`30 in..50 in\``, found: shown(text) });
+  return {
+    ok: true,
+    value: { variable, least: valueAt(0), greatest: valueAt(count - 1), step: makersStep(variable, units) },
+  };
+}

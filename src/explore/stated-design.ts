@@ -1,0 +1,23 @@
+/** A design as its file states it: where every exploration begins. */
+import type { Checked } from '../design/issue.js';
+import { readDesign, type Design } from '../design/read-design.js';
+import { designFunction, type BuiltDesign } from './design-function.js';
+
+export interface StatedDesign {
+  readonly design: Design;
+  readonly stated: BuiltDesign;
+}
+
+/** Mistakes of the file, or that it cannot be built. */
+export function statedDesign({
+  text,
+  file,
+}: {
+  readonly text: string;
+  readonly file: string;
+}): Checked<StatedDesign> {
+  const read = readDesign(text, file);
+  if (!read.ok) return read;
+  const stated = designFunction(read.value, []).at([]);
+  return stated.ok ? { ok: true, value: { design: read.value, stated } } : stated;
+}
