@@ -4,13 +4,13 @@
  */
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Design } from '../design/read-design.js';
-import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
+import { measures, type LoadId, type MeasureKey } from '../names.js';
 import { printedStep } from '../quantity/printed-step.js';
 import { changeableIn, valueAfter, type Changeable, type Stage } from './changeable.js';
 import { designFunction } from './design-function.js';
-import { judgeFor, type Judgement } from './judge.js';
 import { leastChange } from './least-change.js';
 import { worstOff } from './shortfall.js';
+import { judgedInSteps, type Steps } from './stepped-design.js';
 
 export interface RemedyChange {
   readonly change: Changeable;
@@ -107,9 +107,6 @@ const sizeOf = ({ changes }: Remedy): number =>
 const shareOf = ({ least, greatest }: Changeable, steps: number): number =>
   Math.abs(steps) / Math.max(1, steps < 0 ? -least : greatest);
 
-/** Whole steps by index of what is changed. */
-type Steps = ReadonlyMap<number, number>;
-
 interface Search {
   /** The least change of one that meets these limits; null: none in its range, or they are met. */
   readonly alone: (index: number, goals: readonly JudgedLimit[], others?: Steps) => number | null;
@@ -130,7 +127,7 @@ function searchOf(
   changeable: readonly Changeable[],
   stage: Stage,
 ): Search {
-  const judged = judgedAt(design, changeable);
+  const judged = judgedInSteps(design, changeable);
   const before = new Map(limits.map((limit) => [limit.id, limit]));
   const units = design.written.units ?? 'in';
 
@@ -195,40 +192,6 @@ function searchOf(
     );
   };
   return { alone, remedy, together };
-}
-
-/**
- * Judges the design with so many steps of each change; null: it cannot be built. Only the loads and sitters of some
- * limits are rolled, or all. Each is judged once.
- */
-function judgedAt(
-  design: Design,
-  changeable: readonly Changeable[],
-): (steps: Steps, goals: readonly JudgedLimit[] | null) => Judgement | null {
-  const { at } = designFunction(
-    design,
-    changeable.map(({ variable }) => variable),
-  );
-  const judges = new Map<string, ReturnType<typeof judgeFor>>();
-  const known = new Map<string, Judgement | null>();
-  return (steps, goals) => {
-    const loads = goals && [...new Set(goals.map(({ load }) => load))];
-    const whom = goals && new Set(goals.map(({ sitter }) => sitter));
-    const name = `${loads?.join() ?? ''} ${whom ? [...whom].join() : ''}`;
-    const counts = changeable.map((_, i) => steps.get(i) ?? 0);
-    const key = `${name}: ${counts.join(' ')}`;
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const judge = judges.get(name) ?? judgeFor(loads ?? loadIds, whom ?? undefined);
-    judges.set(name, judge);
-    const values = changeable.map((each, i) =>
-      counts[i] === 0 ? each.variable.stated : valueAfter(each, counts[i]!),
-    );
-    const tried = at(values);
-    const judgement = tried.ok ? judge(tried) : null;
-    known.set(key, judgement);
-    return judgement;
-  };
 }
 
 function movesOf(

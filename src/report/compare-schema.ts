@@ -1,18 +1,13 @@
 /** The shape of the JSON of a comparison. Its types are read from here; the schema itself is loaded only to be printed. */
 import * as z from 'zod';
-import { chairKinds, loadIds, measureKeys } from '../names.js';
+import { loadIds, measureKeys } from '../names.js';
+import { designSchema, toolSchema } from './design-schema.js';
 
 const numberOrNull = z.number().nullable();
 const verdict = z.enum(['pass', 'fail', 'unknown']);
 const measure = z.enum(measureKeys);
 
-const design = z.strictObject({
-  name: z.string(),
-  file: z.string().describe('as typed'),
-  sha256: z.string().nullable().describe('of the file’s bytes'),
-  kind: z.enum(chairKinds),
-  verdict,
-});
+const design = designSchema.extend({ verdict });
 
 const judged = z
   .strictObject({
@@ -73,7 +68,7 @@ const body = z.strictObject({
 
 export const comparisonSchema = z.strictObject({
   comparisonVersion: z.literal(1),
-  tool: z.strictObject({ name: z.string(), version: z.string() }),
+  tool: toolSchema,
   old: design,
   new: design,
   limits: z.array(limit).describe('those that changed, what became worse first'),

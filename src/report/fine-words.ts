@@ -52,13 +52,17 @@ function magnitudeOf(kind: Kind, size: number, units: LengthUnit): string {
   }
 }
 
+/** Under half a millimetre, hundredths are told. */
+const finer = 0.0005;
+
 /** How far off a named dimension may be: '1/32 in', '0.8 mm', '0.5°'. */
 export function saySize(kind: Kind | null, size: number, units: LengthUnit): string {
   const written = (factor: number, unit: string): string =>
     `${Number((size / factor).toPrecision(3))}${unit}`;
   switch (kind) {
     case 'length':
-      return formatLengthFinely(size, isImperial(units) ? 'in' : 'mm');
+      if (isImperial(units)) return formatLengthFinely(size, 'in');
+      return formatMillimetres(size, size < finer ? 2 : 1);
     case 'angle':
       return written(Math.PI / 180, '°');
     case 'mass':

@@ -1,6 +1,7 @@
 /** The shape of the JSON report. Its types are read from here; the schema itself is loaded only to be printed. */
 import * as z from 'zod';
-import { chairKinds, loadIds, measureKeys } from '../names.js';
+import { loadIds, measureKeys } from '../names.js';
+import { designSchema, toolSchema } from './design-schema.js';
 
 const kilograms = z.number().describe('kg');
 const place = z
@@ -82,13 +83,8 @@ const limit = z.strictObject({
 
 export const reportSchema = z.strictObject({
   reportVersion: z.literal(1),
-  tool: z.strictObject({ name: z.string(), version: z.string() }),
-  design: z.strictObject({
-    name: z.string(),
-    file: z.string().describe('as typed'),
-    sha256: z.string().nullable().describe('of the file’s bytes'),
-    kind: z.enum(chairKinds),
-  }),
+  tool: toolSchema,
+  design: designSchema,
   verdict: verdict.describe('fail if any limit fails; else unknown if any is unknown'),
   chair: z.strictObject({
     massKg: kilograms,

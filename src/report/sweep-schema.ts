@@ -1,20 +1,15 @@
 /** The shape of the JSON of a sweep. Its types are read from here; the schema itself is loaded only to be printed. */
 import * as z from 'zod';
-import { chairKinds, loadIds, measureKeys } from '../names.js';
+import { loadIds, measureKeys } from '../names.js';
+import { designSchema, toolSchema } from './design-schema.js';
 import { lengthUnits } from '../quantity/units.js';
 
 const verdict = z.enum(['pass', 'fail', 'unknown']);
 
 const head = {
   sweepVersion: z.literal(1),
-  tool: z.strictObject({ name: z.string(), version: z.string() }),
-  design: z.strictObject({
-    name: z.string(),
-    file: z.string().describe('as typed'),
-    sha256: z.string().nullable().describe('of the file’s bytes'),
-    kind: z.enum(chairKinds),
-    units: z.enum(lengthUnits),
-  }),
+  tool: toolSchema,
+  design: designSchema.extend({ units: z.enum(lengthUnits) }),
   designs: z.number().describe('how many there are in the whole sweep'),
   varied: z
     .array(

@@ -2,6 +2,7 @@
 import { measures, jsonFactor, type MeasureKey } from '../names.js';
 import { widest as widestLine } from './text-settings.js';
 import { loadWords, sayValue } from './measure-words.js';
+import { printable } from './printable.js';
 import type { SweepPrinter } from './sweep-formats.js';
 import type { SweepHeadObject, SweepRowObject, SweepSummaryObject } from './sweep-schema.js';
 import type { Style, TextSettings } from './text-settings.js';
@@ -51,7 +52,7 @@ export function sweepText(
         ...groups.map((group) => padStart(cellOf(group, row, head), group.width)),
       ];
       const { style, word } = markOf(row);
-      return `${line(cells, paint(style, padEnd(word, longestMark)), shortened(whyOf(row), room))}\n`;
+      return `${line(cells, paint(style, padEnd(word, longestMark)), shortened(printable(whyOf(row)), room))}\n`;
     },
     closing: (summary, whole) => conclusion(head, summary, whole, columns),
   };

@@ -1,6 +1,7 @@
 /** The shape of the JSON of `tolerance`. */
 import * as z from 'zod';
-import { chairKinds, loadIds, measureKeys } from '../names.js';
+import { loadIds, measureKeys } from '../names.js';
+import { designSchema, toolSchema } from './design-schema.js';
 
 const numberOrNull = z.number().nullable();
 const share = z
@@ -48,13 +49,8 @@ const error = z.strictObject({
 
 export const toleranceSchema = z.strictObject({
   toleranceVersion: z.literal(1),
-  tool: z.strictObject({ name: z.string(), version: z.string() }),
-  design: z.strictObject({
-    name: z.string(),
-    file: z.string().describe('as typed'),
-    sha256: z.string().nullable().describe('of the file’s bytes'),
-    kind: z.enum(chairKinds),
-  }),
+  tool: toolSchema,
+  design: designSchema,
   samples: z.int(),
   seed: z.int(),
   errors: z.array(error),
