@@ -10,8 +10,6 @@
  */
 import type { DesignInSI, OutlineInSI, PartInSI } from '../design/design.js';
 import type { Flaw } from '../geometry/flaw.js';
-import { gapBetween, silhouetteOf } from '../geometry/gap.js';
-import { pointOn, type Outline } from '../geometry/piece.js';
 import { minus, plus, times, distance, type Point } from '../geometry/point.js';
 import { contactAt, radiusAt } from '../geometry/profile.js';
 import {
@@ -25,6 +23,7 @@ import {
 import { nosePlace, tailPlace } from '../geometry/running-surface.js';
 import { addedOnly, alterationNames, type AlterationName } from '../names.js';
 import type { Chair } from './chair.js';
+import { standingOf, type Standing } from './standing.js';
 import type { DrawingFault } from './drawing-fault.js';
 
 export type Alterations = DesignInSI['alterations'];
@@ -36,18 +35,22 @@ const ofRockers = ['rocker-radius', 'tail-end', 'nose-end', 'tail-wedge'] as con
 const ofLegs = ['front-legs', 'back-legs'] as const;
 
 /** Which alterations this chair can have. */
-export function alterationsOf(design: DesignInSI, drawn: Chair): AlterationName[] {
-  return alterationNames.filter((name) => whyNot(name, design, drawn) === null);
-}
+export const alterationsOf = (design: DesignInSI, drawn: Chair): AlterationName[] =>
+  alterationNames.filter((name) => whyNot(name, design, drawn, standingOf(drawn)) === null);
 
-function whyNot(name: AlterationName, { parts, seat, back }: DesignInSI, drawn: Chair): Flaw | null {
+function whyNot(
+  name: AlterationName,
+  { parts, seat, back }: DesignInSI,
+  drawn: Chair,
+  { joints }: Standing,
+): Flaw | null {
   if (isIn(ofRockers, name) && !parts.some(({ outline }) => outline.some(isRocker)))
     return {
       expected: 'a chair with a `rocker` outline to change',
       found: 'none',
       hint: 'change the outline that it rolls on in the drawing',
     };
-  if (isIn(ofLegs, name) && jointsOf(drawn) === null)
+  if (isIn(ofLegs, name) && joints === null)
     return { expected: 'a chair with front and back legs on its rockers', found: 'none that stand apart' };
   if (name === 'back-rest' && !(seat && back))
     return { expected: 'a seat line and a back line', found: 'not both' };
@@ -61,12 +64,29 @@ const isRocker = (outline: OutlineInSI): boolean => outline.word === 'rocker' &&
 
 const lessThanNone: Flaw = { expected: '0 or more: it can only be added', found: 'less than 0' };
 
+const movingUpper: readonly AlterationName[] = ['both-legs', 'front-legs', 'back-legs', 'upper-chair'];
+
+/** A leg that was cut, or slid, so that it comes through the rockers: told where the first of those alterations stands. */
+export function faultThrough({ alterations, parts }: DesignInSI, part: number): DrawingFault {
+  const name = movingUpper.find((each) => alterations[each] !== 0) ?? 'both-legs';
+  const flaw = {
+    expected: 'an upper chair that stands on its rockers',
+    found: `the part ${parts[part]!.name} reaching through them to the floor`,
+    hint: 'change less, or draw that part ending higher in the rocker',
+  };
+  return { path: ['alterations', name], flaw };
+}
+
 /** What is altered that this chair does not have. */
-export const alterationFaults = (design: DesignInSI, drawn: Chair): DrawingFault[] =>
+export const alterationFaults = (design: DesignInSI, drawn: Chair, standing: Standing): DrawingFault[] =>
   alterationNames.flatMap((name) => {
     const value = design.alterations[name];
     const flaw =
-      value === 0 ? null : value < 0 && isIn(addedOnly, name) ? lessThanNone : whyNot(name, design, drawn);
+      value === 0
+        ? null
+        : value < 0 && isIn(addedOnly, name)
+          ? lessThanNone
+          : whyNot(name, design, drawn, standing);
     return flaw === null ? [] : [{ path: ['alterations', name], flaw }];
   });
 
@@ -74,12 +94,9 @@ export const alterationFaults = (design: DesignInSI, drawn: Chair): DrawingFault
  * @param drawn the chair built as it is drawn
  * @returns the design with its parts, extras and lines where they then are; what is not altered is the same object
  */
-export function altered(design: DesignInSI, drawn: Chair): DesignInSI {
+export function altered(design: DesignInSI, drawn: Chair, standing: Standing): DesignInSI {
   const { alterations } = design;
-  const rollsOn = new Set(
-    drawn.sides ? [drawn.sides.left.surface.owner, drawn.sides.right.surface.owner] : [drawn.surface.owner],
-  );
-  const motion = upperMotion(alterations, drawn);
+  const motion = upperMotion(alterations, drawn, standing);
   const still = motion === atRest;
   const at = (point: Point): Point => (still ? point : movedPoint(point, motion));
   const { seat, back, arms } = design;
@@ -88,7 +105,7 @@ export function altered(design: DesignInSI, drawn: Chair): DesignInSI {
     ...design,
     parts: design.parts.map((part, i) => {
       const own = withRockers(part, alterations);
-      return still || rollsOn.has(i) ? own : { ...own, moved: motion };
+      return still || standing.rockers.has(i) ? own : { ...own, moved: motion };
     }),
     extras: [
       ...(still ? design.extras : design.extras.map((extra) => ({ ...extra, at: at(extra.at) }))),
@@ -124,13 +141,12 @@ function rockerAltered(word: OutlineInSI, alterations: Alterations): OutlineInSI
   };
 }
 
-function upperMotion(alterations: Alterations, drawn: Chair): RigidMotion {
+function upperMotion(alterations: Alterations, drawn: Chair, { joints }: Standing): RigidMotion {
   let motion = atRest;
   const up = alterations['both-legs'];
   if (up !== 0) motion = followedBy(motion, shifted({ x: 0, y: up }));
   const [front, rear] = [alterations['front-legs'], alterations['back-legs']];
   if (front !== 0 || rear !== 0) {
-    const joints = jointsOf(drawn);
     if (joints === null) throw new RangeError('upperMotion: a chair without two pairs of legs');
     const apart = joints.front.x - joints.back.x;
     motion = followedBy(motion, turnedAbout(movedPoint(joints.back, motion), front / apart));
@@ -162,37 +178,3 @@ const weights = (alterations: Alterations, drawn: Chair): DesignInSI['extras'] =
     { name: 'weight at the tails', mass: alterations['tail-weight'], at: tailPlace(drawn), inertia: 0 },
     { name: 'weight at the noses', mass: alterations['nose-weight'], at: nosePlace(drawn), inertia: 0 },
   ].filter(({ mass }) => mass !== 0);
-
-/** Nearer than this to what the chair rolls on, metres, a part stands on it (a shop’s fit, and a drawing’s). */
-const fit = 0.005;
-/** Legs nearer together than this, level, are one pair, metres. */
-const onePair = 0.1;
-
-interface Joints {
-  readonly front: Point;
-  readonly back: Point;
-}
-
-/** Where the foremost and the rearmost of the parts that stand on the rockers have their lowest points; null: one pair. */
-function jointsOf({ parts, surface, sides }: Chair): Joints | null {
-  const owners = sides ? [sides.left.surface.owner, sides.right.surface.owner] : [surface.owner];
-  const rockers = owners.map((owner) => silhouetteOf(parts[owner]!.outline));
-  const feet = parts
-    .filter(
-      ({ outline }, i) =>
-        !owners.includes(i) && rockers.some((rocker) => gapBetween(silhouetteOf(outline), rocker, fit) < fit),
-    )
-    .map(({ outline }) => lowestOf(outline));
-  if (feet.length === 0) return null;
-  const front = feet.reduce((a, b) => (b.x > a.x ? b : a));
-  const back = feet.reduce((a, b) => (b.x < a.x ? b : a));
-  return front.x - back.x > onePair ? { front, back } : null;
-}
-
-/** Of the ends of its pieces; of several as low the middle. */
-function lowestOf(outline: Outline): Point {
-  const corners = outline.flatMap(({ boundary }) => boundary.map((piece) => pointOn(piece, 0)));
-  const least = Math.min(...corners.map(({ y }) => y));
-  const lowest = corners.filter(({ y }) => y < least + fit);
-  return times(lowest.reduce(plus), 1 / lowest.length);
-}

@@ -1,9 +1,11 @@
 /** Builds a chair as it is drawn, and where the design alters it, as it is then. */
 import type { DesignInSI } from '../design/design.js';
-import { altered, alterationFaults, isAltered } from './alter.js';
+import { keptWhileSame } from '../kept.js';
+import { altered, alterationFaults, faultThrough, isAltered } from './alter.js';
 import { chairBuilder } from './build-chair.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
+import { partThrough, standingOf, type Standing } from './standing.js';
 
 export type AlteredChair =
   | {
@@ -21,14 +23,20 @@ export const alteredChair = (design: DesignInSI): AlteredChair => alteredChairBu
 /** For designs that are mostly the same, like `chairBuilder`. */
 export function alteredChairBuilder(): typeof alteredChair {
   const [draw, build] = [chairBuilder(), chairBuilder()];
+  const standingKept = keptWhileSame<Standing>();
   return (design) => {
-    const drawn = draw(design);
-    if (!drawn.ok) return drawn;
-    if (!isAltered(design)) return { ok: true, chair: drawn.chair, design, drawn: drawn.chair };
-    const faults = alterationFaults(design, drawn.chair);
+    const made = draw(design);
+    if (!made.ok) return made;
+    const { chair: drawn } = made;
+    if (!isAltered(design)) return { ok: true, chair: drawn, design, drawn };
+    const standing = standingKept([drawn.profile, ...drawn.parts], () => standingOf(drawn));
+    const faults = alterationFaults(design, drawn, standing);
     if (faults.length > 0) return { ok: false, faults };
-    const then = altered(design, drawn.chair);
+    const then = altered(design, drawn, standing);
     const built = build(then);
-    return built.ok ? { ok: true, chair: built.chair, design: then, drawn: drawn.chair } : built;
+    if (!built.ok) return built;
+    const through = partThrough(built.chair, standing);
+    if (through !== null) return { ok: false, faults: [faultThrough(design, through)] };
+    return { ok: true, chair: built.chair, design: then, drawn };
   };
 }

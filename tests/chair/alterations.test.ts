@@ -157,6 +157,14 @@ describe('the rockers', () => {
   });
 });
 
+test('a rocker drawn as two parts stays one', () => {
+  const two = (text: string): string =>
+    text.replace(/( {2}- \{ name: )(rocker, mass: 2 kg)(.*\n)/, '$1inner $2$3$1outer $2$3');
+  const [drawn, raised] = [checked(two(chair(''))), checked(two(chair('both-legs: 12')))];
+  expect(raised.chair.parts.slice(0, 2)).toEqual(drawn.chair.parts.slice(0, 2));
+  expect(raised.chair.parts[2]!.centre.y - drawn.chair.parts[2]!.centre.y).toBeCloseTo(0.012, 12);
+});
+
 test('weights lie at the ends of the rockers', () => {
   const [drawn, weighted] = [altered(''), altered('tail-weight: 2 kg, nose-weight: 1 kg')];
   const { mass, centre } = drawn.chair.body;
@@ -203,6 +211,7 @@ describe('what cannot be', () => {
       chair('front-legs: 3').replace(/ {2}- \{ name: back leg.*\n/, ''),
       /^3:28 a chair with front and back legs/,
     ],
+    [chair('both-legs: -90'), /^3:27 an upper chair that stands on its rockers/],
     [chair('back-rest: 3').replace(/^back: .*\n/m, ''), /a seat line and a back line/],
   ])('%#', (text, words) => {
     const found = mistakes(text);
