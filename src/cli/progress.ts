@@ -27,6 +27,7 @@ export function progressOf({ stderr, env }: World, what: string): Progress {
     },
     end: () => {
       if (shown) stderr.write('\r\u001B[K');
+      shown = false;
     },
   };
 }

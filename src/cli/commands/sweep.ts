@@ -1,19 +1,16 @@
 /** `trueroll sweep FILE --vary …` and `trueroll sweep --join FILES` */
 import { issueOfWhole, type Issue } from '../../design/issue.js';
 import { argumentIssue } from '../../explore/argument.js';
-import { chunksIn, stretchOfShare } from '../../explore/grid.js';
-import { inOrder, type Hand } from '../../explore/in-order.js';
+import { stretchOfShare } from '../../explore/grid.js';
 import { compileSweep, type Sweep, type SweepRequest } from '../../explore/sweep.js';
 import { loads as loadFacts } from '../../names.js';
 import type { SweepFormat } from '../../report/sweep-formats.js';
-import { noRows, together } from '../../report/sweep-summary.js';
-import { refuse, screenFor, unwritable, type AnswerSettings } from '../answer.js';
+import { refuse, screenFor, type AnswerSettings } from '../answer.js';
 import { readDesignText, digestOf } from '../design-file.js';
 import { joinShares } from '../join-shares.js';
-import { progressOf } from '../progress.js';
-import { sinkFor } from '../sink.js';
-import { chunkWork, printerOf, type ChunkAnswer, type SweepTask } from '../sweep-work.js';
-import { exitCodes, type Thread, type World } from '../world.js';
+import { runSweep } from '../sweep-run.js';
+import type { SweepTask } from '../sweep-work.js';
+import type { World } from '../world.js';
 
 export interface SweepSettings extends AnswerSettings {
   readonly vary: readonly string[];
@@ -57,7 +54,7 @@ export async function sweep(
     share: share && { ...share, sweep: await digestOf(new TextEncoder().encode(JSON.stringify(request))) },
     screen: screenFor(world, settings),
   };
-  return run(world, path, sweep, task, threads, settings);
+  return runSweep(world, path, sweep, task, threads, settings);
 }
 
 const noFile = issueOfWhole('sweep', 'a design file, or --join with the shares of a sweep', 'neither');
@@ -67,9 +64,6 @@ const isIssue = (found: unknown): found is Issue =>
 
 /** Chunks of some tens of milliseconds: long against a message to a thread, short enough to stop soon. */
 const chunkSizeFor = ({ loads }: Sweep): number => (loads.some((load) => loadFacts[load].moving) ? 8 : 256);
-
-/** So many chunks are done sooner on the main thread than others have begun (a tenth of a second). */
-const worthThreads = 6;
 
 function readShare({ share, format }: SweepSettings): { share: number; of: number } | Issue | null {
   if (share === undefined) return null;
@@ -95,66 +89,3 @@ function readThreads({ threads }: World, { threads: asked }: SweepSettings): num
     { expected: 'how many threads, 1 or more', found: asked },
   );
 }
-
-async function run(
-  world: World,
-  path: string,
-  sweep: Sweep,
-  task: SweepTask,
-  threads: number,
-  settings: SweepSettings,
-): Promise<number> {
-  const sink = await sinkFor(world, settings, [path]);
-  if (isIssue(sink)) return refuse(world, [sink]);
-  const { stretch, chunkSize } = task;
-  const chunks = chunksIn(stretch, chunkSize);
-  const printer = printerOf(sweep, task);
-  const progress = progressOf(world, 'designs');
-  const others =
-    world.threads && threads > 1 && chunks > worthThreads ? begin(world.threads, threads, task) : [];
-  const own = chunkWork(sweep, task);
-  const hands: Hand<ChunkAnswer>[] =
-    others.length > 0
-      ? others.map((thread) => ({ work: (chunk) => thread.ask(chunk) as Promise<ChunkAnswer> }))
-      : [{ work: (chunk) => breathe().then(() => own(chunk)) }];
-  let [stopped, summary] = [false, noRows];
-  const free = world.onStop(() => (stopped = true));
-  try {
-    let heard = await sink.write(printer.opening);
-    for await (const answer of inOrder(chunks, hands, () => stopped || !heard)) {
-      summary = together(summary, answer.summary);
-      if (heard) heard = await sink.write(answer.text);
-      progress.done(summary.designs, stretch.to - stretch.from);
-      if (stopped) break;
-    }
-    const whole = summary.designs === stretch.to - stretch.from;
-    progress.end();
-    if (heard) await sink.write(printer.closing(summary, whole));
-    if (whole || !heard) {
-      await sink.finish();
-      return exitCodes.met;
-    }
-    if (settings.out !== undefined) await sink.discard();
-    world.stderr.write(sayStopped(summary.designs, stretch.to - stretch.from, settings));
-    return stoppedByUser;
-  } catch (error) {
-    progress.end();
-    await sink.discard();
-    return refuse(world, [unwritable(settings.out ?? '', error)]);
-  } finally {
-    free();
-    for (const thread of others) thread.end();
-  }
-}
-
-/** 128 and the number of the signal, as shells have it. */
-const stoppedByUser = 130;
-
-const sayStopped = (done: number, of: number, { out }: SweepSettings): string =>
-  `stopped after ${done} of ${of} designs${out === undefined ? '' : `; ${out} was not written`}\n`;
-
-const begin = ({ begin: start }: NonNullable<World['threads']>, count: number, task: SweepTask): Thread[] =>
-  Array.from({ length: count }, () => start('sweep-thread', task));
-
-/** Between chunks a Ctrl-C is heard. */
-const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));

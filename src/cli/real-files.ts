@@ -1,0 +1,139 @@
+/** Files as the machine has them: read whole or line by line, written whole or not at all. */
+import { open, readlink, realpath, rename, rm, stat } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { FileTrouble, isFileTrouble, type Draft, type Files } from './world.js';
+
+/** More than any design file holds, in bytes: the reader refuses less than that, with a better message. */
+const largest = 16 * 1024 * 1024;
+
+/** All of a stream, unless it does not end. */
+export async function everything(stream: AsyncIterable<unknown>): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  let size = 0;
+  for await (const chunk of stream) {
+    chunks.push(chunk as Buffer);
+    size += (chunk as Buffer).length;
+    if (size > largest) throw new FileTrouble(`more than ${largest / 2 ** 20} MB`);
+  }
+  return Buffer.concat(chunks);
+}
+
+export const files: Files = {
+  async read(path) {
+    try {
+      const handle = await open(path, 'r');
+      try {
+        if ((await handle.stat()).isDirectory()) throw new FileTrouble('a directory');
+        return await everything(handle.createReadStream({ autoClose: false }));
+      } finally {
+        await handle.close();
+      }
+    } catch (error) {
+      throw inWords(error);
+    }
+  },
+  async write(path, text, keep) {
+    const draft = await this.draft(path, keep);
+    try {
+      await draft.write(text);
+    } catch (error) {
+      await draft.discard();
+      throw error;
+    }
+    await draft.finish();
+  },
+  async draft(path, keep) {
+    try {
+      for (const other of keep) if (await isSame(path, other)) throw new FileTrouble('a file that was read');
+      return await draftFor(path);
+    } catch (error) {
+      throw inWords(error);
+    }
+  },
+  async *lines(path) {
+    try {
+      const handle = await open(path, 'r');
+      try {
+        if ((await handle.stat()).isDirectory()) throw new FileTrouble('a directory');
+        yield* handle.readLines({ autoClose: false });
+      } finally {
+        await handle.close();
+      }
+    } catch (error) {
+      throw inWords(error);
+    }
+  },
+};
+
+const factsOf = (path: string) => stat(path).catch(() => null);
+
+/** Whatever it is called, by links too. */
+async function isSame(path: string, other: string): Promise<boolean> {
+  const [one, two] = [await factsOf(path), await factsOf(other)];
+  return one !== null && two !== null && one.dev === two.dev && one.ino === two.ino;
+}
+
+/** Beside its place, then moved into it. A pipe or a device has no place: it is written to. */
+async function draftFor(path: string): Promise<Draft> {
+  const facts = await factsOf(path);
+  if (facts?.isDirectory()) throw new FileTrouble('a directory');
+  if (facts && !facts.isFile()) return draftAt(path, { finish: none, discard: none });
+  const target = facts ? await realpath(path) : await linkedTo(path);
+  const place = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  return draftAt(
+    place,
+    { finish: () => rename(place, target), discard: () => rm(place, { force: true }) },
+    facts?.mode,
+  );
+}
+
+const none = (): Promise<void> => Promise.resolve();
+
+async function draftAt(
+  place: string,
+  { finish, discard }: Pick<Draft, 'finish' | 'discard'>,
+  mode?: number,
+): Promise<Draft> {
+  const handle = await open(place, 'w', mode);
+  const closed = async (): Promise<void> => {
+    await handle.close().catch(none);
+  };
+  const orDiscard = async (step: () => Promise<void>): Promise<void> => {
+    try {
+      await step();
+    } catch (error) {
+      await closed();
+      await discard();
+      throw inWords(error);
+    }
+  };
+  return {
+    write: (text) => orDiscard(() => handle.writeFile(text)),
+    finish: () => orDiscard(() => handle.close().then(finish)),
+    discard: () => closed().then(discard),
+  };
+}
+
+/** Where a link without a target points; anything else is its own place. */
+const linkedTo = (path: string): Promise<string> =>
+  readlink(path).then(
+    (target) => join(dirname(path), target),
+    () => path,
+  );
+
+const troubles: Readonly<Record<string, string>> = {
+  ENOENT: 'no such file or folder',
+  EACCES: 'no permission',
+  EPERM: 'no permission',
+  EISDIR: 'a directory',
+  ENOTDIR: 'a path through something that is no folder',
+  ENOSPC: 'no space left',
+  EROFS: 'a read-only place',
+  ENAMETOOLONG: 'a name that is too long',
+};
+
+export function inWords(error: unknown): FileTrouble {
+  if (isFileTrouble(error)) return error;
+  const { code, message } = error as NodeJS.ErrnoException;
+  return new FileTrouble(troubles[code ?? ''] ?? message);
+}
