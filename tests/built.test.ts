@@ -1,5 +1,5 @@
 /** The built command line as a process, as a maker or a build server starts it. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -94,5 +94,51 @@ describe('--out', () => {
     });
     expect(trueroll(['check', good, '--out', folder])).toMatchObject({ status: 2 });
     expect(existsSync(path)).toBe(false);
+  });
+});
+
+describe('a sweep of the built command line', () => {
+  const many = (steps: number): string[] => [
+    ...['sweep', good, '--vary', `radius=34 in..42 in:${steps} values`, '--loads', 'empty,seated'],
+    ...['--format', 'jsonl'],
+  ];
+
+  it('gives the same bytes however many threads work', () => {
+    const [one, three] = ['1', '3'].map((count) => trueroll([...many(2500), '--threads', count]));
+    expect([one!.status, one!.stderr, three!.status, three!.stderr]).toEqual([0, '', 0, '']);
+    expect(one!.stdout.split('\n')).toHaveLength(2501);
+    expect(three!.stdout === one!.stdout).toBe(true);
+  });
+
+  it('leaves whole lines when it is stopped by Ctrl-C', async () => {
+    const running = spawn(process.execPath, ['bin/trueroll.js', ...many(1_000_000)]);
+    const said = { stdout: '', stderr: '' };
+    running.stderr.on('data', (text: Buffer) => (said.stderr += text.toString()));
+    running.stdout.on('data', (text: Buffer) => {
+      if (said.stdout === '') running.kill('SIGINT');
+      said.stdout += text.toString();
+    });
+    const code = await new Promise((resolve) => running.on('close', resolve));
+    expect(code).toBe(130);
+    const lines = said.stdout.split('\n');
+    expect(lines.pop()).toBe('');
+    lines.forEach((line, i) => {
+      expect((JSON.parse(line) as { design: number }).design).toBe(i + 1);
+    });
+    expect(said.stderr).toBe(`stopped after ${lines.length} of 1000000 designs\n`);
+  });
+
+  it('ends quietly when nobody reads any more', () => {
+    const head = spawnSync(
+      'sh',
+      [
+        '-c',
+        `${process.execPath} bin/trueroll.js ${many(200_000)
+          .map((word) => `'${word}'`)
+          .join(' ')} | head -3`,
+      ],
+      { encoding: 'utf8', timeout: 20_000 },
+    );
+    expect([head.status, head.stderr, head.stdout.split('\n').length]).toEqual([0, '', 4]);
   });
 });

@@ -40,22 +40,26 @@ export function processWorld(own: NodeJS.Process, dist: URL): ProcessWorld {
   return { world, said: () => flushed().then(() => heard) };
 }
 
-const output = (stream: NodeJS.WriteStream): Output => ({
-  write: (text) => void stream.write(text),
-  ready: () => ready(stream),
-  isTTY: stream.isTTY,
-  columns: stream.isTTY ? stream.columns : undefined,
-});
+function output(stream: NodeJS.WriteStream): Output {
+  // Node never closes these two: that a write has failed is all there is to see.
+  let gone = false;
+  stream.on('error', () => (gone = true));
+  return {
+    write: (text) => void stream.write(text),
+    ready: () => (gone ? Promise.resolve(false) : drained(stream).then(() => !gone)),
+    isTTY: stream.isTTY,
+    columns: stream.isTTY ? stream.columns : undefined,
+  };
+}
 
-/** A pipe whose reader is slow, or gone, is waited for. */
-function ready(stream: NodeJS.WriteStream): Promise<boolean> {
-  if (stream.destroyed || stream.closed) return Promise.resolve(false);
-  if (!stream.writableNeedDrain) return Promise.resolve(true);
+/** A pipe whose reader is slow is waited for; one that is gone answers with an error. */
+function drained(stream: NodeJS.WriteStream): Promise<void> {
+  if (!stream.writableNeedDrain) return Promise.resolve();
   return new Promise((resolve) => {
     const settle = (): void => {
-      for (const event of ['drain', 'close', 'error']) stream.off(event, settle);
-      resolve(!stream.destroyed && !stream.closed);
+      for (const event of ['drain', 'error']) stream.off(event, settle);
+      resolve();
     };
-    for (const event of ['drain', 'close', 'error']) stream.once(event, settle);
+    for (const event of ['drain', 'error']) stream.once(event, settle);
   });
 }
