@@ -3,7 +3,7 @@ import type { LoadId } from '../names.js';
 import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
 import type { Measured } from '../measures/catalogue.js';
 import { goesOver, type LoadRecord } from '../measures/record.js';
-import { restsNowhere } from '../measures/no-rest.js';
+import { restsNowhere, type NoRest } from '../measures/no-rest.js';
 import type { SeatedFigures } from './default-limits.js';
 import { limitId, type Limit } from './limit.js';
 import { judge, marginIn, type JudgedLimit } from './verdict.js';
@@ -45,13 +45,19 @@ export function groupedByLoad(limits: readonly Limit[]): LimitsOf {
   return (load, sitter) => groups.get(load)?.get(sitter) ?? [];
 }
 
-/** Only of the loads that were rolled. */
-export const judgeRolled = (limitsOf: LimitsOf, loads: readonly Asked[]): JudgedLimit[] =>
-  loads.flatMap((asked) => {
+/** Only of the loads that were rolled. In plain loops: a sweep judges some twenty limits a design. */
+export function judgeRolled(limitsOf: LimitsOf, loads: readonly Asked[]): JudgedLimit[] {
+  const judged: JudgedLimit[] = [];
+  for (const asked of loads) {
     const { record } = asked;
-    const own = limitsOf(record.load.id, record.load.sitter).flatMap((limit) => judgeOne(limit, asked));
-    return [...restLimit(record), ...own];
-  });
+    if (record.noRest !== null) judged.push(restLimit(record, record.noRest));
+    for (const limit of limitsOf(record.load.id, record.load.sitter)) {
+      const one = judgeOne(limit, asked);
+      if (one !== null) judged.push(one);
+    }
+  }
+  return judged;
+}
 
 /** Of each sitter; getting up is counted from the same rest, where the seated load is off. */
 export const seatedFigures =
@@ -64,37 +70,32 @@ export const seatedFigures =
 
 const anyRange: RangeInSI = { min: null, max: null };
 
-function restLimit({ load, noRest }: LoadRecord): JudgedLimit[] {
-  if (noRest === null) return [];
-  return [
-    {
-      id: limitId(load.id, 'rest', load.sitter),
-      load: load.id,
-      sitter: load.sitter,
-      measure: null,
-      range: anyRange,
-      value: null,
-      margin: null,
-      verdict: 'fail',
-      reason: noRest,
-      basis: 'a chair must come to rest on its rockers',
-      cautioned: false,
-    },
-  ];
-}
+const restLimit = ({ load }: LoadRecord, reason: NoRest): JudgedLimit => ({
+  id: limitId(load.id, 'rest', load.sitter),
+  load: load.id,
+  sitter: load.sitter,
+  measure: null,
+  range: anyRange,
+  value: null,
+  margin: null,
+  verdict: 'fail',
+  reason,
+  basis: 'a chair must come to rest on its rockers',
+  cautioned: false,
+});
 
 /**
- * A default limit on what the file does not give is left out, one that the design asks for is unknown; so is either where
- * the number should be there and is not. A load that goes over fails all of them.
+ * A default limit on what the file does not give is left out (null), one that the design asks for is unknown; so is either
+ * where the number should be there and is not. A load that goes over fails all of them.
  */
-function judgeOne(limit: Limit, { record, measured }: Asked): JudgedLimit[] {
+function judgeOne(limit: Limit, { record, measured }: Asked): JudgedLimit | null {
   const found = measured.get(limit.measure) ?? missing('this load has no such measure');
   const beside = isMissing(found) && found.beside === true;
-  if (beside && !limit.asked) return [];
-  if (record.noRest && !beside) return [judgedOn(limit, missing(restsNowhere))];
+  if (beside && !limit.asked) return null;
+  if (record.noRest && !beside) return judgedOn(limit, missing(restsNowhere));
   const over = record.motion?.goesOver ?? null;
-  if (over === null || beside) return [judgedOn(limit, found)];
-  return [{ ...judgedOn(limit, missing(goesOver(over))), verdict: 'fail' }];
+  if (over === null || beside) return judgedOn(limit, found);
+  return { ...judgedOn(limit, missing(goesOver(over))), verdict: 'fail' };
 }
 
 /** Field by field: a sweep judges some twenty limits ten thousand times a second, and spreading costs a fifth of it. */
