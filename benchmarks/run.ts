@@ -9,8 +9,17 @@ import * as period from './period.js';
 import { resultsPage } from './results-page.js';
 import * as startUp from './start-up.js';
 import * as steadyMeasures from './steady-measures.js';
+import * as sweeps from './sweeps.js';
 
-const benchmarks: readonly Benchmark[] = [startUp, steadyMeasures, movingLoads, lookUp, period, curves];
+const benchmarks: readonly Benchmark[] = [
+  startUp,
+  steadyMeasures,
+  movingLoads,
+  sweeps,
+  lookUp,
+  period,
+  curves,
+];
 
 const answers: { question: string; findings: Finding[] }[] = [];
 for (const { question, run } of benchmarks) {

@@ -1,6 +1,7 @@
 /** What a sweep costs: a whole design, more of everything, another thread, and memory. */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { performance } from 'node:perf_hooks';
+import { pathToFileURL } from 'node:url';
 import { readDesign } from '../src/design/read-design.js';
 import { designFunction } from '../src/explore/design-function.js';
 import { judgeFor } from '../src/explore/judge.js';
@@ -63,45 +64,53 @@ interface Run {
 }
 
 /** A whole process; what it used at most it tells itself when it ends. */
-function swept(designs: number, threads: number): Run {
+async function swept(designs: number, threads: number, share: readonly string[] = []): Promise<Run> {
   const argv = [
     ...['sweep', fixture, '--vary', `radius=34 in..42 in:${designs} values`, '--loads', 'empty,seated'],
-    ...['--format', 'csv', '--threads', String(threads)],
+    ...['--format', 'jsonl', '--threads', String(threads), ...share],
   ];
   const code = `process.argv.splice(1, 0, 'trueroll');
     process.on('exit', () => process.stderr.write(String(process.resourceUsage().maxRSS)));
-    import(${JSON.stringify(new URL(`file://${process.cwd()}/bin/trueroll.js`).href)});`;
+    import(${JSON.stringify(pathToFileURL('bin/trueroll.js').href)});`;
   const start = performance.now();
-  const { status, stderr } = spawnSync(process.execPath, ['-e', code, '--', ...argv], {
-    encoding: 'utf8',
+  const running = spawn(process.execPath, ['-e', code, '--', ...argv], {
     stdio: ['ignore', 'ignore', 'pipe'],
   });
-  if (status !== 0) throw new Error(`a sweep ended with ${status ?? 'a signal'}: ${stderr}`);
-  return { seconds: (performance.now() - start) / 1000, memory: Number(stderr) / 1024 };
+  let said = '';
+  running.stderr.on('data', (text: Buffer) => (said += text.toString()));
+  const status = await new Promise((resolve) => running.on('close', resolve));
+  if (status !== 0) throw new Error(`a sweep ended with ${String(status)}: ${said}`);
+  return { seconds: (performance.now() - start) / 1000, memory: Number(said) / 1024 };
+}
+
+/** What two threads could come to at best: two processes that have nothing to do with each other, half each. */
+async function inTwoProcesses(designs: number): Promise<Run> {
+  const halves = ['1/2', '2/2'].map((half) => swept(designs, 1, ['--share', half]));
+  const [one, other] = await Promise.all(halves);
+  return { seconds: Math.max(one!.seconds, other!.seconds), memory: one!.memory + other!.memory };
 }
 
 /** In turn, so that a slow minute falls on both of a pair. */
-function pairs(repeats: number, one: () => Run, other: () => Run): Quartiles {
-  return quartiles(Array.from({ length: repeats }, () => one().seconds / other().seconds));
+async function pairs(one: () => Promise<Run>, other: () => Promise<Run>): Promise<Quartiles> {
+  const ratios: number[] = [];
+  for (let turn = 0; turn < turns; turn++) ratios.push((await one()).seconds / (await other()).seconds);
+  return quartiles(ratios);
 }
 
-export function run(): Promise<Finding[]> {
+/** Odd, so that the median is a measured pair. */
+const turns = 5;
+
+export async function run(): Promise<Finding[]> {
   const base = wholeDesign(12, 2);
   const over = (parts: number, sitters: number): number => wholeDesign(parts, sitters).median / base.median;
   const [moreParts, moreSitters] = [over(24, 2), over(12, 4)];
-  const threads = pairs(
-    5,
-    () => swept(100_000, 1),
-    () => swept(100_000, 2),
-  );
-  const designs = pairs(
-    5,
-    () => swept(100_000, 1),
-    () => swept(50_000, 1),
-  );
-  const [few, many] = [swept(100_000, 2), swept(1_000_000, 2)];
+  const alone = (): Promise<Run> => swept(100_000, 1);
+  const designs = await pairs(alone, () => swept(50_000, 1));
+  const threads = await pairs(alone, () => swept(100_000, 2));
+  const processes = await pairs(alone, () => inTwoProcesses(100_000));
+  const [few, many] = [await swept(100_000, 2), await swept(1_000_000, 2)];
   const { low, median, high } = base;
-  return Promise.resolve([
+  return [
     {
       what: 'a whole design: 12 parts, empty and two seated, limits judged; one core',
       value: median,
@@ -128,6 +137,12 @@ export function run(): Promise<Finding[]> {
       met: threads.median >= 1.7,
     },
     {
+      what: 'the same over two processes apart: what this machine gives',
+      value: processes.median,
+      spread: { low: processes.low, high: processes.high },
+      unit: '×',
+    },
+    {
       what: 'memory, 1,000,000 designs on two threads',
       value: many.memory,
       unit: 'MB',
@@ -135,5 +150,5 @@ export function run(): Promise<Finding[]> {
       met: many.memory < 300,
     },
     { what: 'memory, over that of 100,000', value: many.memory / few.memory, unit: '×' },
-  ]);
+  ];
 }

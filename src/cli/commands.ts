@@ -2,6 +2,7 @@
 import type { World } from './world.js';
 
 interface CommandModules {
+  readonly adjust: typeof import('./commands/adjust.js');
   readonly check: typeof import('./commands/check.js');
   readonly compare: typeof import('./commands/compare.js');
   readonly sweep: typeof import('./commands/sweep.js');

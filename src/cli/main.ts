@@ -1,6 +1,7 @@
 /** The command line. Each command is a bundle of its own, loaded only when it is called. */
 import { Command, CommanderError } from 'commander';
 import { tool } from '../report/tool.js';
+import { declareAdjust } from './arguments/adjust.js';
 import { declareCheck } from './arguments/check.js';
 import { declareCompare } from './arguments/compare.js';
 import { declareSchema } from './arguments/schema.js';
@@ -41,10 +42,19 @@ export async function main(world: World, commands: Commands): Promise<number> {
   }
 }
 
+const declarations = [
+  declareCheck,
+  declareSweep,
+  declareAdjust,
+  declareTolerance,
+  declareCompare,
+  declareSchema,
+];
+
 const whatNext = `trueroll rolls a rocking-chair design on the floor before the wood is cut.
   trueroll check design.yaml           where it rests, how fast it rocks, whether it goes over
   trueroll sweep design.yaml --vary "radius=34 in..42 in:1/2 in"   which radii do
-  trueroll compare old.yaml new.yaml   what moved between two versions
+  trueroll adjust design.yaml --to "period=2.2 s" --by radius      the one that rocks so
   trueroll tolerance design.yaml       how the shop's errors spread it, which size to hold close
   trueroll --help                      every command; trueroll check --help: one command with an example
 `;
@@ -64,7 +74,6 @@ function programFor(calling: Calling): Command {
       },
     })
     .addHelpText('after', '\nExample:\n  $ trueroll check design.yaml\n');
-  for (const declare of [declareCheck, declareCompare, declareSweep, declareTolerance, declareSchema])
-    declare(program, calling);
+  for (const declare of declarations) declare(program, calling);
   return program;
 }

@@ -4,7 +4,7 @@
  * a time on a coarse net, from its nearest passing place in steps halved down to the maker's own. Where two sizes pass
  * only between the places of the net it is not found.
  *
- * The loads at rest, a hundred times cheaper, sort out what need not be rolled through everything.
+ * The loads at rest, some fifty times cheaper, sort out what need not be rolled through everything.
  */
 import { loadIds, loads as loadFacts } from '../names.js';
 import type { By } from './adjust-request.js';
@@ -22,6 +22,9 @@ export interface NearestPassing {
 
 /** Places of the net along each of two sizes. */
 const net = 24;
+
+/** What misses at rest is never closer than what misses only when somebody moves; more than all limits come to together. */
+const missesAtRest = 1e3;
 
 type Place = readonly number[];
 
@@ -79,8 +82,7 @@ function searchIn(fn: DesignFunction, by: readonly By[]): Search {
     if (atRest === null) return false;
     const sorted = atRest.verdict === 'pass' ? judged(place, whole)! : atRest;
     const off = shortfallIn(sorted.limits);
-    // What misses at rest is not closer than what misses only when somebody moves, however little.
-    const rank = atRest.verdict === 'pass' ? off : off + 1;
+    const rank = atRest.verdict === 'pass' ? off : missesAtRest + off;
     if (best === null || rank < best.off) best = { place, off: rank };
     return sorted.verdict === 'pass';
   };

@@ -4,11 +4,10 @@
  */
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Design } from '../design/read-design.js';
-import { measures, type LoadId, type MeasureKey } from '../names.js';
-import { printedStep } from '../quantity/printed-step.js';
 import { changeableIn, valueAfter, type Changeable, type Stage } from './changeable.js';
 import { designFunction } from './design-function.js';
 import { leastChange } from './least-change.js';
+import { movesBetween, type Move } from './moves.js';
 import { worstOff } from './shortfall.js';
 import { judgedInSteps, type Steps } from './stepped-design.js';
 
@@ -17,15 +16,6 @@ export interface RemedyChange {
   /** SI. */
   readonly from: number;
   readonly to: number;
-}
-
-/** How a measure of a load moves. */
-export interface Move {
-  readonly load: LoadId;
-  readonly measure: MeasureKey;
-  readonly sitter: string | null;
-  /** SI. */
-  readonly by: number;
 }
 
 export interface Remedy {
@@ -162,7 +152,7 @@ function searchOf(
       })),
       value: after?.value ?? null,
       breaks: broken.map(({ id }) => id),
-      moves: movesOf(judgement.limits, before, limit.id, units),
+      moves: movesBetween(limits, judgement.limits, units).filter(({ id }) => id !== limit.id),
       mendsAll: judgement.verdict === 'pass',
     };
   };
@@ -192,20 +182,4 @@ function searchOf(
     );
   };
   return { alone, remedy, together };
-}
-
-function movesOf(
-  after: readonly JudgedLimit[],
-  before: ReadonlyMap<string, JudgedLimit>,
-  own: string,
-  units: Parameters<typeof printedStep>[1],
-): Move[] {
-  return after.flatMap(({ id, load, measure, sitter, value }): Move[] => {
-    const was = before.get(id)?.value;
-    if (id === own || measure === null || value === null || was == null) return [];
-    const by = value - was;
-    return Math.abs(by) >= printedStep(measures[measure].kind, units) / 2
-      ? [{ load, measure, sitter, by }]
-      : [];
-  });
 }

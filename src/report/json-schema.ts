@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { adjustmentSchema } from './adjust-schema.js';
 import { comparisonSchema } from './compare-schema.js';
 import { reportSchema } from './schema.js';
 import { sweepSchema } from './sweep-schema.js';
@@ -15,3 +16,6 @@ export const sweepJsonSchema = (): object => z.toJSONSchema(sweepSchema, { io: '
 
 /** JSON Schema (2020-12) of the JSON of `tolerance`. */
 export const toleranceJsonSchema = (): object => z.toJSONSchema(toleranceSchema, { io: 'output' });
+
+/** JSON Schema (2020-12) of the JSON of an adjustment. */
+export const adjustmentJsonSchema = (): object => z.toJSONSchema(adjustmentSchema, { io: 'output' });

@@ -5,7 +5,7 @@ export function declareSchema(program: Command, { world, commands, answer }: Cal
   program
     .command('schema')
     .description('print the JSON Schema of the design file, of the report, or of the JSON of another command')
-    .argument('<of>', 'design, report, comparison, sweep or tolerance')
+    .argument('<of>', 'design, report, comparison, sweep, adjustment or tolerance')
     .addHelpText('after', '\nExample:\n  $ trueroll schema design > design.schema.json\n')
     .action(async (of: string) => {
       const { schema } = await commands('schema');

@@ -1,8 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { Calling } from '../commands.js';
 import type { SweepSettings } from '../commands/sweep.js';
-
-const each = (text: string, before: readonly string[]): readonly string[] => [...before, text];
+import { each } from './each.js';
 
 export function declareSweep(program: Command, { world, commands, answer }: Calling): void {
   program
@@ -23,7 +22,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
     )
     .option(
       '--loads <NAMES>',
-      'roll and judge only these loads, for instance empty,seated (a hundred times as fast); all if left out',
+      'roll and judge only these loads, for instance empty,seated (some fifty times as fast); all if left out',
     )
     .addOption(
       new Option('--format <format>', 'how to answer (text if left out)').choices([

@@ -1,6 +1,7 @@
 /** `trueroll schema design|report|comparison|…` */
 import { designJsonSchema } from '../../design/json-schema.js';
 import {
+  adjustmentJsonSchema,
   comparisonJsonSchema,
   reportJsonSchema,
   sweepJsonSchema,
@@ -13,6 +14,7 @@ const schemas: Readonly<Record<string, () => object>> = {
   report: reportJsonSchema,
   comparison: comparisonJsonSchema,
   sweep: sweepJsonSchema,
+  adjustment: adjustmentJsonSchema,
   tolerance: toleranceJsonSchema,
 };
 

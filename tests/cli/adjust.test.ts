@@ -1,0 +1,120 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { checkDesign } from '../../src/check-design.js';
+import { adjustmentSchema } from '../../src/report/adjust-schema.js';
+import { reportJson } from '../../src/report/json.js';
+import { trueroll } from '../stand-in-world.js';
+
+const fixture = (name: string): string => readFileSync(`fixtures/${name}/design.yaml`, 'utf8');
+const files = {
+  'porch.yaml': fixture('porch-rocker'),
+  'short.yaml': fixture('short-tails'),
+  'broken.yaml': 'trueroll: 1\nparts: [',
+};
+const adjust = (...argv: string[]) => trueroll(['adjust', ...argv], { files });
+const answer = async (...argv: string[]) => {
+  const { code, stdout } = await adjust(...argv, '--format', 'json');
+  return { code, ...adjustmentSchema.parse(JSON.parse(stdout)) };
+};
+
+describe('trueroll adjust', () => {
+  it('tells what to set, what comes of it, and the line for the design, in no more than 100 columns', async () => {
+    const { code, stdout, stderr } = await adjust('porch.yaml', '--to', 'period=2.1 s', '--by', 'radius');
+    expect([code, stderr]).toEqual([0, '']);
+    expect(stdout).toMatch(
+      /^shortest: one full rock, small: 2\.1 s wanted, 2\.03 s as the design stands\.$/m,
+    );
+    expect(stdout).toMatch(/^ {2}exactly: radius 36 in → 35\.\d+ in$/m);
+    expect(stdout).toMatch(/^ {2}set: radius 36 in → 35 in \(then one full rock, small 2\.1 s\)$/m);
+    expect(stdout).toMatch(/^All listed limits are met then\.$/m);
+    expect(stdout).toMatch(/^To put into the design: dimensions: \{ radius: 35 in \}$/m);
+    expect(stdout.split('\n').every((line) => line.length <= 100)).toBe(true);
+  });
+
+  it('answers in a JSON that its schema describes, with what a check of the changed design says', async () => {
+    const { code, targets, by, solutions, closest } = await answer(
+      'porch.yaml',
+      '--to',
+      'seated/period/tallest=2 s',
+      '--by',
+      'radius=36 in..48 in',
+    );
+    expect([code, closest, solutions.length]).toEqual([0, null, 1]);
+    expect(targets[0]).toMatchObject({ sitter: 'tallest', measure: 'periodS', target: 2 });
+    expect(by[0]).toMatchObject({ dimension: 'radius', unit: 'in', from: 36, least: 36, greatest: 48 });
+    const [{ values, measures, notMet, broken, mended, verdict }] = solutions as [(typeof solutions)[0]];
+    const changed = checkDesign(
+      files['porch.yaml'].replace('radius: 36 in', `radius: ${values[0]!.to} in`),
+      'porch.yaml',
+    );
+    if (!changed.ok) throw new Error('a changed porch rocker that cannot be built');
+    const report = reportJson(changed.value);
+    expect(report.verdict).toBe(verdict);
+    expect(report.limits.filter((limit) => limit.verdict !== 'pass').map(({ id }) => id)).toEqual(notMet);
+    // The design as it stands meets all: what is not met then is broken, and nothing is mended.
+    expect([broken, mended]).toEqual([notMet, []]);
+    expect(notMet).toContain('seated/period/shortest');
+    const period = report.loads.find(({ id, sitter }) => id === 'seated' && sitter === 'tallest')!.measures
+      .periodS!;
+    expect(measures[0]! - period).toBeCloseTo(0, 9);
+  });
+
+  it('finds the nearest design that meets all limits, and changes nothing of one that does', async () => {
+    const short = await answer('short.yaml');
+    expect([short.code, short.solutions[0]!.verdict, short.solutions[0]!.mended.length]).toEqual([
+      0,
+      'pass',
+      2,
+    ]);
+    const { stdout } = await adjust('short.yaml');
+    expect(stdout).toMatch(/^ {2}set: tail 12 in → 18-5\/16 in$/m);
+    const porch = await adjust('porch.yaml', '--by', 'radius');
+    expect([
+      porch.code,
+      /^ {2}set: as it stands$/m.test(porch.stdout),
+      porch.stdout.includes('To put'),
+    ]).toEqual([0, true, false]);
+  });
+
+  it('says what comes closest, with exit code 1, where a target is out of reach', async () => {
+    const far = await answer('porch.yaml', '--to', 'period=9 s', '--by', 'radius=34 in..42 in');
+    expect([far.code, far.solutions, far.closest!.values[0]!.to]).toEqual([1, [], 34]);
+    expect(far.reach![1]).toBeLessThan(2.3);
+    const { stdout } = await adjust('porch.yaml', '--to', 'period=9 s', '--by', 'radius=34 in..42 in');
+    expect(stdout).toMatch(/^Not within reach: it goes from 1\.71 s to 2\.18 s there\.$/m);
+    const none = await adjust('short.yaml', '--by', 'noseLength');
+    expect([none.code, /^No design within reach/m.test(none.stdout)]).toEqual([1, true]);
+  });
+
+  it('changes alterations and sizes of sitters too', async () => {
+    const trimmed = await adjust('porch.yaml', '--to', 'seatSlope=9 deg', '--by', 'front-legs');
+    expect(trimmed.stdout).toMatch(
+      /^ {2}set: front legs \d\/16 in shorter|^ {2}set: front legs 1\/8 in shorter/m,
+    );
+    expect(trimmed.stdout).toMatch(/alterations: \{ front-legs: -/);
+    const lighter = await adjust(
+      'porch.yaml',
+      '--to',
+      'seated/period/tallest=2.35 s',
+      '--by',
+      'tallest mass=60 kg..120 kg',
+    );
+    expect([lighter.code, /sitters: \{ tallest mass: /.test(lighter.stdout)]).toEqual([0, true]);
+  });
+
+  it.each<[string[], RegExp[]]>([
+    [['missing.yaml', '--by', 'radius'], [/^missing\.yaml: expected a design file that can be read/]],
+    [['broken.yaml', '--by', 'radius'], [/^broken\.yaml:\d+:\d+: /]],
+    [['porch.yaml', '--to', 'period=2 s'], [/^--by: expected what to change/]],
+    [
+      ['porch.yaml', '--to', 'perod=2 s', '--by', 'radios'],
+      [/did you mean `period`/, /did you mean `radius`/],
+    ],
+    [['porch.yaml', '--to', 'period=2 s', '--by', 'radius=42 in..34 in'], [/the lower end first/]],
+  ])('refuses %s, every mistake in a line of its own', async (argv, messages) => {
+    const { code, stdout, stderr } = await adjust(...argv);
+    expect([code, stdout]).toEqual([2, '']);
+    for (const message of messages) expect(stderr).toMatch(message);
+    expect(stderr.trimEnd().split('\n')).toHaveLength(messages.length);
+  });
+});
