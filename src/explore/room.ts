@@ -33,12 +33,15 @@ const felt: Readonly<Partial<Record<MeasureKey, number>>> = {
 
 /**
  * Comfortable: every limit is met, one full rock, seat slope and back lie in the middle three quarters of their ranges,
- * and a hard lean leaves half as much rocker again as it must; for everybody.
+ * and a hard lean leaves half as much rocker again as it must; for everybody. With nobody in it no chair is.
  */
-export const isComfortable = (limits: readonly JudgedLimit[]): boolean =>
-  limits.length > 0 &&
-  limits.every((limit) => {
-    const share = limit.measure === null || limit.load === 'empty' ? undefined : felt[limit.measure];
-    const room = roomOf(limit);
-    return limit.verdict === 'pass' && (share === undefined || room === null || room >= share);
-  });
+export function isComfortable(limits: readonly JudgedLimit[]): boolean {
+  const ofSitters = limits.filter(
+    ({ measure, sitter }) => sitter !== null && measure !== null && measure in felt,
+  );
+  return (
+    ofSitters.length > 0 &&
+    limits.every(({ verdict }) => verdict === 'pass') &&
+    ofSitters.every((limit) => (roomOf(limit) ?? 1) >= felt[limit.measure!]!)
+  );
+}

@@ -30,7 +30,9 @@ test('comfortable is what keeps to the middle three quarters, with half as much 
   expect(isComfortable([period(1.89), left(3.01)])).toBe(false);
   expect(isComfortable([period(1.91), left(2.99)])).toBe(false);
   // The empty chair’s slope and period are nobody’s comfort.
-  expect(isComfortable([limit('empty', null, 'seatSlopeDeg', [0, 9], 0.1)])).toBe(true);
+  const empty = limit('empty', null, 'seatSlopeDeg', [0, 9], 0.1);
+  expect(isComfortable([period(1.91), empty])).toBe(true);
+  expect(isComfortable([empty])).toBe(false);
   expect(isComfortable([limit('seated', 'Ada', 'periodS', [1.8, 2.6], 'no rest')])).toBe(false);
   expect(isComfortable([])).toBe(false);
 });
