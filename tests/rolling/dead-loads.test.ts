@@ -131,7 +131,10 @@ describe('a weight put on at once', () => {
         const largest = largestStep(standingOf(scene), place, 'back');
         fc.pre(typeof largest === 'number' && largest > 1 && largest < 1e4);
         const [below, above] = [0.9999, 1.0001].map((share) => share * largest);
-        expect(stepPeak(standingOf(scene), { place, force: below! }, 'back')).toHaveProperty('peak');
+        const borne = stepPeak(standingOf(scene), { place, force: below! }, 'back') as StepPeak;
+        expect(borne).toHaveProperty('peak');
+        // Beyond a quarter turn from the rest no crest counts: there it is over though the run might come back.
+        fc.pre(Math.abs(borne.crest - scene.rest) < Math.PI / 2);
         expect(['back', 'forward']).toContain(stepPeak(standingOf(scene), { place, force: above! }, 'back'));
         expect(turnOf(scene, place, below!)).not.toBeNull();
         expect(turnOf(scene, place, above!)).toBeNull();
