@@ -6,6 +6,7 @@ import { alteredChair } from './chair/altered-chair.js';
 import type { Chair } from './chair/chair.js';
 import { judgeLoads, seatedFigures, type MeasuredLoad } from './checks/judge-loads.js';
 import { limitsOf } from './checks/limit.js';
+import type { Opinions } from './checks/second-calculation.js';
 import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
 import type { DesignInSI } from './design/design.js';
 import type { Checked } from './design/issue.js';
@@ -28,6 +29,8 @@ export interface CheckResult {
   readonly loads: readonly MeasuredLoad[];
   readonly limits: readonly JudgedLimit[];
   readonly verdict: Verdict;
+  /** What a second calculation says of loads, where it was asked for (`withSecondOpinion`); null: none was made. */
+  readonly opinions: Opinions | null;
   /** What to change for each limit that is not met, where that was asked for (`withRemedies`). */
   readonly remedies: Remedies;
   /** The sizes that use up a limit first; none for values other than the file’s. Worked out when it is asked for. */
@@ -84,7 +87,21 @@ export function checkChair(
     whyNotRolled(design, people),
   );
   const verdict = worst(limits.map((limit) => limit.verdict));
-  return { design, chair, people, loads, limits, verdict, remedies: new Map() };
+  return { design, chair, people, loads, limits, verdict, opinions: null, remedies: new Map() };
+}
+
+/**
+ * The empty chair, and the first sitter’s loads, calculated a second time by other means: limits of a load on which the
+ * two calculations disagree are unknown.
+ */
+export async function withSecondOpinion(result: CheckResult): Promise<CheckResult> {
+  // The contact engine is loaded only where it is wanted.
+  const { secondOpinions, trusted } = await import('./checks/second-calculation.js');
+  const { design, loads, people } = result;
+  const records = loads.map(({ record }) => record);
+  const opinions = secondOpinions(records, design.floor.friction, people.persons[0]?.name ?? null);
+  const limits = trusted(result.limits, opinions);
+  return { ...result, opinions, limits, verdict: worst(limits.map((limit) => limit.verdict)) };
 }
 
 /**

@@ -122,12 +122,22 @@ describe('check', () => {
     });
   });
 
-  it('accepts --no-second-opinion', async () => {
-    const [plain, without] = await Promise.all([
-      trueroll(['check', 'good.yaml'], { files }),
-      trueroll(['check', 'good.yaml', '--no-second-opinion'], { files }),
-    ]);
-    expect(without).toEqual(plain);
+  it('calculates a second time in every format unless --no-second-opinion', async () => {
+    for (const format of ['text', 'json', 'junit', 'markdown']) {
+      const ask = ['check', 'good.yaml', '--format', format];
+      const [plain, without] = await Promise.all([
+        trueroll(ask, { files }),
+        trueroll([...ask, '--no-second-opinion'], { files }),
+      ]);
+      expect(plain.code).toBe(0);
+      expect(without.code).toBe(0);
+      expect(plain.stdout).toMatch(
+        format === 'json' ? /"tipBackEnergyJ": \d+\.\d+,\n\s+"slideM"/ : /free to slide and lift, agrees/,
+      );
+      expect(without.stdout).toMatch(
+        format === 'json' ? /"secondOpinion": null/ : /No second calculation was made/,
+      );
+    }
   });
 
   it('is coloured on a terminal only, and not with NO_COLOR', async () => {

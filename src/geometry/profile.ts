@@ -81,6 +81,13 @@ export function flatAfterOf({ elements, flatAfter }: Profile, index: number): nu
   return flatAfter[index - turns * elements.length]!;
 }
 
+/** Whether the contact passes a flat between two leans, the first the smaller. */
+export function hasFlatBetween(profile: Profile, from: number, to: number): boolean {
+  for (let index = indexAt(profile, from); index < indexAt(profile, to); index++)
+    if (flatAfterOf(profile, index) > 0) return true;
+  return false;
+}
+
 export const elementAt = (profile: Profile, lean: number): HullElement =>
   elementOf(profile, indexAt(profile, lean)).element;
 

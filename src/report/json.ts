@@ -3,14 +3,15 @@ import type { CheckResult } from '../check-design.js';
 import type { MeasuredLoad } from '../checks/judge-loads.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Point } from '../geometry/point.js';
-import { jsonFactor } from '../names.js';
+import { disagreementOf, type Compared, type SecondOpinion } from '../contact/second-opinion.js';
+import { jsonFactor, type MeasureKey } from '../names.js';
 import { isMissing } from '../numeric/missing.js';
 import { assumptionsOf } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { remedyObject } from './remedy-words.js';
 import { rounded } from './rounded.js';
 import { sayReason } from './say-reason.js';
-import type { LimitObject, LoadObject, ReportObject } from './schema.js';
+import type { LimitObject, LoadObject, OpinionObject, ReportObject } from './schema.js';
 import { tool } from './tool.js';
 
 /** @param sha256 digest of the file's bytes, hexadecimal; null when there is no file */
@@ -32,7 +33,7 @@ export function reportJson(result: CheckResult, sha256: string | null = null): R
         centreOfGravityM: place(centre),
       })),
     },
-    loads: result.loads.map(loadObject),
+    loads: result.loads.map((load) => loadObject(load, result.opinions?.get(load.record) ?? null)),
     limits: result.limits.map((limit) => limitObject(limit, result)),
     assumptions: assumptionsOf(result),
     cautions: cautionsOf(result),
@@ -41,7 +42,7 @@ export function reportJson(result: CheckResult, sha256: string | null = null): R
 
 const place = ({ x, y }: Point): [number, number] => [rounded(x), rounded(y)];
 
-function loadObject({ record, measured }: MeasuredLoad): LoadObject {
+function loadObject({ record, measured }: MeasuredLoad, opinion: SecondOpinion | null): LoadObject {
   const { load, roll, motion } = record;
   const entries = [...measured];
   return {
@@ -57,7 +58,23 @@ function loadObject({ record, measured }: MeasuredLoad): LoadObject {
     missing: Object.fromEntries(
       entries.flatMap(([key, value]) => (isMissing(value) ? [[key, value.missing]] : [])),
     ),
-    secondOpinion: null,
+    secondOpinion: opinion && opinionObject(opinion),
+  };
+}
+
+function opinionObject({ compared, slide, lifts, notCovered }: SecondOpinion): OpinionObject {
+  const each = (of: (one: Compared) => number): Partial<Record<MeasureKey, number>> =>
+    Object.fromEntries(compared.map((one) => [one.measure, rounded(of(one) * jsonFactor(one.measure))]));
+  return {
+    restAngleDeg: null,
+    periodAtSwingS: null,
+    tipBackEnergyJ: null,
+    ...each(({ second }) => second),
+    slideM: slide === null ? null : rounded(slide),
+    lifts,
+    disagreement: each(disagreementOf),
+    tolerance: each(({ tolerance }) => tolerance),
+    notCovered: [...notCovered],
   };
 }
 

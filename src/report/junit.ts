@@ -8,6 +8,7 @@ import type { JudgedLimit, Verdict } from '../checks/verdict.js';
 import { limitWords, sayLimit } from './limit-words.js';
 import { sayRemedy } from './remedy-words.js';
 import type { ReportedDesign } from './reported-design.js';
+import { secondLine } from './second-opinion-words.js';
 import { tool } from './tool.js';
 import { printXml, type XmlElement } from './xml.js';
 
@@ -33,6 +34,7 @@ function suite({ result, sha256 }: ReportedDesign, index: number): XmlElement {
     version: tool.version,
     kind: design.kind,
     verdict,
+    secondCalculation: secondLine(result),
     ...(sha256 !== null && { sha256 }),
   };
   return {

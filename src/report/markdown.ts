@@ -1,6 +1,7 @@
 /** A comment for a pull request: may I cut, what is not met and what to change; the rest folded. */
 import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit } from '../checks/verdict.js';
+import { secondLine } from './second-opinion-words.js';
 import { assumptionsOf } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { feelingRows, leftRows, type Row } from './first-rows.js';
@@ -78,5 +79,5 @@ function assumed(result: CheckResult): string {
   const rows = assumptionsOf(result).map(({ what, value, basis }) =>
     [what, value, basis].map((cell) => inMarkdown(cell)),
   );
-  return `${markdownTable(['assumed', 'as', 'what it rests on'], rows, 'words')}\n\nNo second calculation was made.`;
+  return `${markdownTable(['assumed', 'as', 'what it rests on'], rows, 'words')}\n\n${inMarkdown(secondLine(result))}`;
 }

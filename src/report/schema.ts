@@ -20,15 +20,22 @@ const part = z.strictObject({
   centreOfGravityM: place,
 });
 
+const compared = z.partialRecord(measureKey, z.number());
+
 const secondOpinion = z.strictObject({
-  restAngleDeg: numberOrNull,
+  restAngleDeg: numberOrNull.describe('null where it was not calculated: `notCovered`'),
   periodAtSwingS: numberOrNull,
   tipBackEnergyJ: numberOrNull,
-  slideM: numberOrNull,
-  lifts: z.boolean().nullable(),
-  disagreement: z.record(z.string(), z.number()),
-  tolerance: z.record(z.string(), z.number()),
-  notCovered: z.array(z.string()),
+  peakBackDeg: z.number().optional().describe('of moving loads, where it was calculated'),
+  peakForwardDeg: z.number().optional(),
+  kickBackDeg: z.number().optional(),
+  slideM: numberOrNull.describe(
+    'on the floor of the design, over a free rock or the script: the farthest from where it would have rolled to, positive forward, metres',
+  ),
+  lifts: z.boolean().nullable().describe('it leaves the floor there'),
+  disagreement: compared.describe('how far the two calculations are apart, in the unit of the measure'),
+  tolerance: compared.describe('how far they may be: farther, and the limits of the load are unknown'),
+  notCovered: z.array(z.string()).describe('what was not calculated a second time, and why'),
 });
 
 const load = z.strictObject({
@@ -100,5 +107,6 @@ export const reportSchema = z.strictObject({
 
 export type ReportObject = z.infer<typeof reportSchema>;
 export type LoadObject = z.infer<typeof load>;
+export type OpinionObject = z.infer<typeof secondOpinion>;
 export type LimitObject = z.infer<typeof limit>;
 export type Assumption = ReportObject['assumptions'][number];

@@ -11,6 +11,7 @@ import { feelingRows, fitRows, leftRows, measureRow, rollingRows, whyDash, type 
 import { delicateLines } from './delicate-words.js';
 import { basisLine, limitLine, overLine, remedyLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
+import { secondLine, secondOpinionLines } from './second-opinion-words.js';
 import { longestHead, tableLines } from './table.js';
 import type { TextSettings } from './text-settings.js';
 import { shortened } from './text-width.js';
@@ -26,7 +27,12 @@ export function printText(result: CheckResult, settings: TextSettings): string {
     dashes(result, settings),
     delicateLines(result, settings),
     ...(settings.all
-      ? [...allMeasures(result, settings), uprightLines(result, settings), allLimits(result, settings)]
+      ? [
+          ...allMeasures(result, settings),
+          uprightLines(result, settings),
+          allLimits(result, settings),
+          secondOpinionLines(result, settings),
+        ]
       : []),
     ...(settings.parts ? [partWeights(result, settings)] : []),
     assumed(result, settings),
@@ -206,7 +212,7 @@ function partWeights({ chair }: CheckResult, { paint, columns }: TextSettings): 
 }
 
 function assumed(result: CheckResult, { paint, columns, all, assumed: whole }: TextSettings): string[] {
-  const second = '  No second calculation was made.';
+  const second = wrap(secondLine(result), columns, '  ', '    ');
   if (all || whole) {
     const lines = assumptionsOf(result).map(({ what, value, basis }) =>
       wrap(`${what}: ${value} (${basis})`, columns, '  ', '    '),

@@ -29,7 +29,7 @@ export function declareCheck(program: Command, { world, commands, answer }: Call
         .default('drawing'),
     )
     .option('--quiet', 'no answer, only the exit code and messages about mistakes')
-    .option('--no-second-opinion', 'leave out the second calculation (this version makes none)')
+    .option('--no-second-opinion', 'leave out the second calculation, by a body free to slide and lift')
     .addHelpText(
       'after',
       `

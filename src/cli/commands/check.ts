@@ -1,5 +1,5 @@
 /** `trueroll check FILE…` */
-import { withRemedies } from '../../check-design.js';
+import { withRemedies, withSecondOpinion } from '../../check-design.js';
 import type { Issue } from '../../design/issue.js';
 import type { Stage } from '../../explore/changeable.js';
 import { historiesCsv, historiesJson } from '../../report/histories.js';
@@ -35,6 +35,9 @@ export async function check(
     else issues.push(...answer.issues);
   }
   if (issues.length > 0) return refuse(world, issues);
+  if (settings.secondOpinion)
+    for (const [i, file] of checked.entries())
+      checked[i] = { ...file, result: await withSecondOpinion(file.result) };
   if (settings.histories !== true && settings.quiet !== true)
     for (const [i, file] of checked.entries()) checked[i] = remedied(world, file, settings);
   const verdicts = checked.map(({ result }) => result.verdict);
