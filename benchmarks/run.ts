@@ -7,6 +7,7 @@ import * as lookUp from './look-up.js';
 import * as movingLoads from './moving-loads.js';
 import * as period from './period.js';
 import { resultsPage } from './results-page.js';
+import * as secondOpinion from './second-opinion.js';
 import * as startUp from './start-up.js';
 import * as steadyMeasures from './steady-measures.js';
 import * as sweeps from './sweeps.js';
@@ -15,6 +16,7 @@ const benchmarks: readonly Benchmark[] = [
   startUp,
   steadyMeasures,
   movingLoads,
+  secondOpinion,
   sweeps,
   lookUp,
   period,
