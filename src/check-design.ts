@@ -8,6 +8,7 @@ import { judgeLoads, seatedFigures, type MeasuredLoad } from './checks/judge-loa
 import { limitsOf } from './checks/limit.js';
 import type { Opinions } from './checks/second-calculation.js';
 import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
+import { allAgree } from './contact/second-opinion.js';
 import type { DesignInSI } from './design/design.js';
 import type { Checked } from './design/issue.js';
 import { issueAt } from './design/issue-at.js';
@@ -91,8 +92,8 @@ export function checkChair(
 }
 
 /**
- * The empty chair, and the first sitter’s loads, calculated a second time by other means: limits of a load on which the
- * two calculations disagree are unknown.
+ * The empty chair, and the first sitter’s loads, calculated a second time by other means: where the two calculations
+ * disagree, all limits are unknown.
  */
 export async function withSecondOpinion(result: CheckResult): Promise<CheckResult> {
   // The contact engine is loaded only where it is wanted.
@@ -101,7 +102,7 @@ export async function withSecondOpinion(result: CheckResult): Promise<CheckResul
   const records = loads.map(({ record }) => record);
   const opinions = secondOpinions(records, design.floor.friction, people.persons[0]?.name ?? null);
   const limits = trusted(result.limits, opinions);
-  return { ...result, opinions, limits, verdict: worst(limits.map((limit) => limit.verdict)) };
+  return { ...result, opinions, limits, verdict: allAgree(opinions.values()) ? result.verdict : 'unknown' };
 }
 
 /**

@@ -1,5 +1,11 @@
 /** The one public door of the library. */
-export { checkChair, checkDesign, withRemedies, type CheckResult } from './check-design.js';
+export {
+  checkChair,
+  checkDesign,
+  withRemedies,
+  withSecondOpinion,
+  type CheckResult,
+} from './check-design.js';
 export { alteredChair, type AlteredChair } from './chair/altered-chair.js';
 export { buildChair, type BuiltChair } from './chair/build-chair.js';
 export type { Chair, ChairPart } from './chair/chair.js';

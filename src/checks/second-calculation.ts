@@ -1,7 +1,7 @@
 /** Which loads are calculated a second time, and what becomes of their limits where the two calculations disagree. */
 import { opinionAtRest } from '../contact/opinion-at-rest.js';
 import { opinionOfScript, type Peak } from '../contact/opinion-of-script.js';
-import { agrees, type SecondOpinion } from '../contact/second-opinion.js';
+import { allAgree, type SecondOpinion } from '../contact/second-opinion.js';
 import type { MovingScript } from '../loads/load.js';
 import type { LoadRecord } from '../measures/record.js';
 import type { Motion } from '../measures/motion.js';
@@ -70,15 +70,11 @@ function peaksOf(script: MovingScript | null, { farthest, kick }: Motion): Peak[
   return [forward, { measure: 'kickBackDeg', sense: 'back', from: script.settings.leaveTime, lean: kick }];
 }
 
-/** Why nothing is said of a limit then. */
+/** Why nothing is said of any limit then. */
 export const disagree = 'the two calculations disagree: do not trust this one';
 
-/** No number of a load is to be trusted whose two calculations disagree. */
-export function trusted(limits: readonly JudgedLimit[], opinions: Opinions): JudgedLimit[] {
-  const doubted = [...opinions].filter(([, opinion]) => !agrees(opinion)).map(([{ load }]) => load);
-  return limits.map((limit) =>
-    doubted.some(({ id, sitter }) => id === limit.load && sitter === limit.sitter)
-      ? { ...limit, verdict: 'unknown', reason: disagree }
-      : limit,
-  );
+/** Where the two calculations disagree on one load, no number of the design is to be trusted. */
+export function trusted(limits: readonly JudgedLimit[], opinions: Opinions): readonly JudgedLimit[] {
+  if (allAgree(opinions.values())) return limits;
+  return limits.map((limit) => ({ ...limit, verdict: 'unknown', reason: disagree }));
 }

@@ -34,6 +34,8 @@ export const agrees = ({ compared }: SecondOpinion): boolean =>
 /** Of an energy: 0.4 % of the speed. */
 export const energyTolerance = 0.008;
 
+export const allAgree = (opinions: Iterable<SecondOpinion>): boolean => [...opinions].every(agrees);
+
 /** Seconds: short enough for an ordinary chair; a small model rocks faster. */
 const longestStep = 1 / 240;
 /** To a swing. */

@@ -1,5 +1,6 @@
 /** May I cut: the verdict in words, never a bare one. */
 import type { CheckResult } from '../check-design.js';
+import { allAgree } from '../contact/second-opinion.js';
 import type { Verdict } from '../checks/verdict.js';
 
 export const verdictWords: Readonly<Record<Verdict, string>> = {
@@ -8,7 +9,9 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   unknown: 'unknown',
 };
 
-export function sayVerdict({ design, people, verdict, limits }: CheckResult): string {
+export function sayVerdict({ design, people, verdict, limits, opinions }: CheckResult): string {
+  if (opinions !== null && !allAgree(opinions.values()))
+    return 'Cannot say: the two calculations disagree. Do not trust this one.';
   const names = people.persons.map(({ name }) => name);
   const whom = names.length === 0 ? 'the empty chair only' : listed(names);
   const count = (of: Verdict): number => limits.filter((limit) => limit.verdict === of).length;

@@ -91,12 +91,11 @@ describe('where the two disagree', () => {
     notCovered: [],
   };
 
-  it('nothing of that load is known, of the others all', () => {
+  it('nothing of the design is known', () => {
     const limits = trusted(result.limits, new Map([[seated, doubt]]));
-    const own = limits.filter(({ load, sitter }) => load === 'seated' && sitter === seated.load.sitter);
-    expect(own.length).toBeGreaterThan(3);
-    for (const limit of own) expect(limit).toMatchObject({ verdict: 'unknown', reason: disagree });
-    expect(limits.filter(({ verdict }) => verdict === 'unknown')).toHaveLength(own.length);
+    expect(limits.length).toBeGreaterThan(10);
+    for (const limit of limits) expect(limit).toMatchObject({ verdict: 'unknown', reason: disagree });
+    expect(trusted(result.limits, new Map())).toBe(result.limits);
   });
 
   it('no number at all agrees with nothing', () => {
