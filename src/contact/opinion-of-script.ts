@@ -34,6 +34,8 @@ export interface Scripted {
   readonly friction: number;
 }
 
+/** So far beyond the ends of the runner something round may still roll, radians: the longer of two unlike rockers. */
+const beyond = Math.PI / 4;
 /** Of a peak, radians; more where little energy moves it far. */
 const peakTolerance = (0.05 * Math.PI) / 180;
 
@@ -42,8 +44,8 @@ const never = ['what may be stepped on', 'rests under a load'];
 export function opinionOfScript({ course, run, surface, peaks, settled, friction }: Scripted): SecondOpinion {
   const start = { lean: (run.legs[0]?.from ?? run.end).lean, rate: 0 };
   const facets = {
-    from: surface.nose.lean,
-    to: surface.tail.lean,
+    from: surface.nose.lean - beyond,
+    to: surface.tail.lean + beyond,
     share: coarseShare,
     step: stepFor(null) / 2,
   };
