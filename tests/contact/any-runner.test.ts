@@ -53,8 +53,8 @@ describe('a second calculation of any runner', () => {
           expect(disagreementOf(one), one.measure).toBeLessThanOrEqual(one.tolerance);
         }
       }),
-      { numRuns: 25, seed: 20261128 },
+      { numRuns: 12, seed: 20261128 },
     );
-    expect(compared).toBeGreaterThan(30);
+    expect(compared).toBeGreaterThan(15);
   }, 60_000);
 });
