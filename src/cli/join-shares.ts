@@ -1,18 +1,12 @@
 /** Shares of a sweep put together: the same bytes as the whole sweep at once. Nothing is written before all are found whole. */
-import { issueOfWhole, type Issue } from '../design/issue.js';
-import { stretchOfShare } from '../explore/grid.js';
-import { sweepPrinter, type ShareEnd } from '../report/sweep-formats.js';
-import { shareHeadSchema, type ShareHeadObject, type SweepRowObject } from '../report/sweep-schema.js';
+import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
+import { sweepPrinter } from '../report/sweep-formats.js';
 import { noRows, summaryOf, together } from '../report/sweep-summary.js';
 import { refuse, screenFor, unwritable, settingsFor } from './answer.js';
 import type { SweepSettings } from './commands/sweep.js';
+import { readShare, rowsOf, type Share } from './share.js';
 import { sinkFor } from './sink.js';
-import { exitCodes, isFileTrouble, type World } from './world.js';
-
-interface Share {
-  readonly path: string;
-  readonly head: ShareHeadObject;
-}
+import { exitCodes, type World } from './world.js';
 
 export async function joinShares(
   world: World,
@@ -34,67 +28,15 @@ export async function joinShares(
         stray.join(' and '),
       ),
     ]);
-  const looked: (Share | Issue)[] = [];
-  for (const each of paths) looked.push(await lookAt(world, each));
-  const issues = looked.filter((one): one is Issue => 'expected' in one);
+  const looked: Checked<Share>[] = [];
+  for (const each of paths) looked.push(await readShare(world, each));
+  const issues = looked.flatMap((one) => (one.ok ? [] : one.issues));
   const shares = looked
-    .filter((one): one is Share => 'head' in one)
+    .flatMap((one) => (one.ok ? [one.value] : []))
     .sort((a, b) => a.head.share - b.head.share);
   if (issues.length === 0) issues.push(...mismatches(shares));
   return issues.length > 0 ? refuse(world, issues) : write(world, shares, settings);
 }
-
-/** Reads it through: its head, its rows in their order, its end. */
-async function lookAt({ files }: World, path: string): Promise<Share | Issue> {
-  let head: ShareHeadObject | undefined;
-  let [line, next] = [0, 0];
-  let end: ShareEnd | undefined;
-  try {
-    for await (const text of files.lines(path)) {
-      line++;
-      const found = parsed(text);
-      if (head === undefined) {
-        const checked = shareHeadSchema.safeParse(found);
-        if (!checked.success)
-          return issueOfWhole(path, 'a share as `trueroll sweep --share` writes it', 'another file');
-        head = checked.data;
-        next = stretchOfShare(head.head.designs, head.share, head.of).from + 1;
-      } else if (isEnd(found)) end = found;
-      else if ((found as SweepRowObject | undefined)?.design !== next++ || end !== undefined)
-        return { ...issueOfWhole(path, `design ${next - 1}`, 'something else'), line, column: 1 };
-    }
-  } catch (error) {
-    if (!isFileTrouble(error)) throw error;
-    return issueOfWhole(path, 'a share that can be read', error.message);
-  }
-  if (head === undefined)
-    return issueOfWhole(path, 'a share as `trueroll sweep --share` writes it', 'an empty file');
-  const {
-    share,
-    of,
-    head: { designs },
-  } = head;
-  const due = stretchOfShare(designs, share, of).to + 1;
-  if (end?.end !== share || next !== due)
-    return issueOfWhole(
-      path,
-      'a whole share',
-      'one that was cut off',
-      `make it again: --share ${share}/${of}`,
-    );
-  return { path, head };
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
-const isEnd = (found: unknown): found is ShareEnd =>
-  typeof found === 'object' && found !== null && 'end' in found;
 
 /** Every share of one sweep once. */
 function mismatches(shares: readonly Share[]): Issue[] {
@@ -113,12 +55,21 @@ function mismatches(shares: readonly Share[]): Issue[] {
   const twice = shares
     .filter(({ head }, i) => shares[i - 1]?.head.share === head.share)
     .map(({ path, head }) => issueOfWhole(path, 'each share once', `share ${head.share} again`));
-  const missing = Array.from({ length: of }, (_, i) => i + 1)
-    .filter((number) => shares.every(({ head }) => head.share !== number))
-    .map((number) =>
-      issueOfWhole('--join', `share ${number}/${of}`, 'none', `make it: --share ${number}/${of}`),
-    );
+  const missing = missingOf(shares, of).map((number) =>
+    issueOfWhole('--join', `share ${number}/${of}`, 'none', `make it: --share ${number}/${of}`),
+  );
   return strangers.length > 0 ? strangers : [...twice, ...missing];
+}
+
+/** As many missing shares are told: who lacks more does not make them one by one. */
+const mostTold = 12;
+
+function missingOf(shares: readonly Share[], of: number): number[] {
+  const there = new Set(shares.map(({ head }) => head.share));
+  const missing: number[] = [];
+  for (let number = 1; number <= of && missing.length < mostTold; number++)
+    if (!there.has(number)) missing.push(number);
+  return missing;
 }
 
 async function write(world: World, shares: readonly Share[], settings: SweepSettings): Promise<number> {
@@ -136,8 +87,8 @@ async function write(world: World, shares: readonly Share[], settings: SweepSett
   let summary = noRows;
   try {
     let heard = await sink.write(printer.opening);
-    for (const { path } of shares)
-      for await (const rows of rowsOf(world, path)) {
+    for (const share of shares)
+      for await (const rows of rowsOf(world, share)) {
         summary = together(summary, summaryOf(rows));
         if (heard) heard = await sink.write(rows.map(printer.row).join(''));
       }
@@ -148,20 +99,4 @@ async function write(world: World, shares: readonly Share[], settings: SweepSett
     await sink.discard();
     return refuse(world, [unwritable(settings.out ?? '', error)]);
   }
-}
-
-/** So many rows are written at once. */
-const batch = 256;
-
-async function* rowsOf({ files }: World, path: string): AsyncGenerator<SweepRowObject[]> {
-  let rows: SweepRowObject[] = [];
-  for await (const line of files.lines(path)) {
-    const found = JSON.parse(line) as object;
-    if (!('design' in found)) continue;
-    rows.push(found as SweepRowObject);
-    if (rows.length < batch) continue;
-    yield rows;
-    rows = [];
-  }
-  yield rows;
 }

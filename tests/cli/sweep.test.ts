@@ -230,4 +230,54 @@ describe('shares of a sweep', () => {
       .join('\n');
     expect((await join({ ...shares, '1.jsonl': torn })).stderr).toMatch(/^1\.jsonl:3:1: expected design 2/);
   });
+
+  /** The third line of the second share, or its last, as another. */
+  const broken = (
+    change: (line: Record<string, unknown>) => unknown,
+    last = false,
+  ): Record<string, string> => {
+    const lines = shares['2.jsonl']!.trimEnd().split('\n');
+    const at = last ? lines.length - 1 : 2;
+    lines[at] = JSON.stringify(change(JSON.parse(lines[at]!) as Record<string, unknown>));
+    return { ...shares, '2.jsonl': `${lines.join('\n')}\n` };
+  };
+  const place = (): string => `2.jsonl:3:1: expected design ${rowsOf(shares['1.jsonl']!).length}`;
+
+  it.each<[string, (row: Record<string, unknown>) => unknown]>([
+    ['nothing but its number', ({ design }) => ({ design })],
+    ['no object', ({ design }) => [design]],
+    ['a value too many', (row) => ({ ...row, values: [36, 37] })],
+    ['a measure too few', (row) => ({ ...row, measures: (row['measures'] as unknown[]).slice(1) })],
+    ['words for a number', (row) => ({ ...row, values: ['36'] })],
+    ['a verdict that is none', (row) => ({ ...row, verdict: 'maybe' })],
+    ['a field too many', (row) => ({ ...row, remark: 'new' })],
+  ])('a row that holds %s is told before anything is written', async (_, change) => {
+    for (const format of formats) {
+      const { code, stdout, stderr, written } = await join(broken(change), '--format', format);
+      expect([code, stdout, written.size]).toEqual([2, '', 0]);
+      expect(stderr.startsWith(place())).toBe(true);
+      expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+    }
+  });
+
+  it('an end that counts other rows is no end', async () => {
+    const { code, stdout, stderr } = await join(broken((end) => ({ ...end, rows: 99 }), true));
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(/^2\.jsonl: expected a whole share, found one that .*--share 2\/5\n$/);
+  });
+
+  it('a head that no sweep has is none', async () => {
+    const head = (change: object): Record<string, string> => {
+      const [first = '', ...rows] = shares['1.jsonl']!.split('\n');
+      const changed = { ...(JSON.parse(first) as object), ...change };
+      return { '1.jsonl': [JSON.stringify(changed), ...rows].join('\n') };
+    };
+    for (const change of [{ share: 6 }, { share: 0 }, { of: 0 }, { share: 1.5 }]) {
+      const { code, stderr } = await join(head(change));
+      expect([code, stderr]).toEqual([2, expect.stringMatching(/^1\.jsonl: expected a share as `/)]);
+    }
+    const few = await join({ '1.jsonl': await share('1/1000000000000') });
+    expect(few.code).toBe(2);
+    expect(few.stderr.split('\n').length).toBeLessThan(20);
+  });
 });
