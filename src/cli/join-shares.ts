@@ -1,6 +1,7 @@
 /** Shares of a sweep put together: the same bytes as the whole sweep at once. Nothing is written before all are found whole. */
 import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
 import { sweepPrinter } from '../report/sweep-formats.js';
+import type { ShareHeadObject } from '../report/sweep-schema.js';
 import { noRows, summaryOf, together } from '../report/sweep-summary.js';
 import { refuse, screenFor, unwritable, settingsFor } from './answer.js';
 import type { SweepSettings } from './commands/sweep.js';
@@ -42,9 +43,8 @@ export async function joinShares(
 function mismatches(shares: readonly Share[]): Issue[] {
   const first = shares[0];
   if (first === undefined) return [issueOfWhole('--join', 'the shares of a sweep', 'none')];
-  const { sweep, of } = first.head;
   const strangers = shares
-    .filter(({ head }) => head.sweep !== sweep || head.of !== of)
+    .filter(({ head }) => !sameSweep(head, first.head))
     .map(({ path }) =>
       issueOfWhole(
         path,
@@ -52,6 +52,7 @@ function mismatches(shares: readonly Share[]): Issue[] {
         'one of another design, request or number of shares',
       ),
     );
+  const { of } = first.head;
   const twice = shares
     .filter(({ head }, i) => shares[i - 1]?.head.share === head.share)
     .map(({ path, head }) => issueOfWhole(path, 'each share once', `share ${head.share} again`));
@@ -60,6 +61,10 @@ function mismatches(shares: readonly Share[]): Issue[] {
   );
   return strangers.length > 0 ? strangers : [...twice, ...missing];
 }
+
+/** All but which share it is. */
+const sameSweep = (one: ShareHeadObject, other: ShareHeadObject): boolean =>
+  JSON.stringify({ ...one, share: null }) === JSON.stringify({ ...other, share: null });
 
 /** As many missing shares are told: who lacks more does not make them one by one. */
 const mostTold = 12;

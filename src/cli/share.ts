@@ -9,6 +9,7 @@ import {
   type ShareHeadObject,
   type SweepRowObject,
 } from '../report/sweep-schema.js';
+import { tool } from '../report/tool.js';
 import { isFileTrouble, type Files, type World } from './world.js';
 
 export interface Share {
@@ -39,6 +40,8 @@ async function readThrough(files: Files, path: string): Promise<Share | Issue> {
     if (head === undefined) {
       head = shareHeadSchema.safeParse(found).data;
       if (head === undefined) return issueOfWhole(path, written, 'another file');
+      const stranger = otherVersion(path, head);
+      if (stranger !== null) return stranger;
       next = stretchOf(head).from + 1;
       continue;
     }
@@ -56,6 +59,14 @@ async function readThrough(files: Files, path: string): Promise<Share | Issue> {
 
 const stretchOf = ({ share, of, head: { designs } }: ShareHeadObject): Stretch =>
   stretchOfShare(designs, share, of);
+
+/** Another version may count or print otherwise: what is joined would be no version's answer. */
+function otherVersion(path: string, { share, of, head }: ShareHeadObject): Issue | null {
+  const [own, made] = [tool, head.tool].map(({ name, version }) => `${name} ${version}`);
+  if (made === own) return null;
+  const again = `make it again: --share ${share}/${of}`;
+  return issueOfWhole(path, `a share made by ${own}`, `one by ${made}`, again);
+}
 
 function parsed(text: string): unknown {
   try {

@@ -34,7 +34,7 @@ const head = {
   ),
 };
 
-/** Of the first line of a share; `sweep` is a digest of design and request. */
+/** Of the first line of a share; `sweep` is a digest of version, design and request. */
 export const shareHeadSchema = z
   .strictObject({
     share: z.int().min(1),

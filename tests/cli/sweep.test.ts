@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { checkDesign } from '../../src/check-design.js';
 import { sweepSchema, type SweepRowObject } from '../../src/report/sweep-schema.js';
 import { jsonFactor, type MeasureKey } from '../../src/names.js';
+import { tool } from '../../src/report/tool.js';
 import { trueroll, type StandIn } from '../stand-in-world.js';
 
 const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8');
@@ -264,6 +265,28 @@ describe('shares of a sweep', () => {
     const { code, stdout, stderr } = await join(broken((end) => ({ ...end, rows: 99 }), true));
     expect([code, stdout]).toEqual([2, '']);
     expect(stderr).toMatch(/^2\.jsonl: expected a whole share, found one that .*--share 2\/5\n$/);
+  });
+
+  it('one made by another version is told, and how to make it again', async () => {
+    const older = (text: string): string => text.replace(`"version":"${tool.version}"`, '"version":"0.0.9"');
+    expect(older(shares['3.jsonl']!)).not.toBe(shares['3.jsonl']);
+    const one = await join({ ...shares, '3.jsonl': older(shares['3.jsonl']!) });
+    expect([one.code, one.stdout]).toEqual([2, '']);
+    expect(one.stderr).toBe(
+      `3.jsonl: expected a share made by trueroll ${tool.version}, found one by trueroll 0.0.9. Hint: make it again: --share 3/5\n`,
+    );
+    const all = await join(
+      Object.fromEntries(Object.entries(shares).map(([name, text]) => [name, older(text)])),
+    );
+    expect([all.code, all.stdout]).toEqual([2, '']);
+  });
+
+  it('one whose head tells of another sweep is told, whatever its digest says', async () => {
+    const other = shares['4.jsonl']!.replace('"last":42', '"last":43');
+    expect(other).not.toBe(shares['4.jsonl']);
+    const { code, stdout, stderr } = await join({ ...shares, '4.jsonl': other });
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(/^4\.jsonl: expected a share of the same sweep as 1\.jsonl/);
   });
 
   it('a head that no sweep has is none', async () => {

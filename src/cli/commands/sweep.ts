@@ -5,6 +5,7 @@ import { stretchOfShare } from '../../explore/grid.js';
 import { compileSweep, type Sweep, type SweepRequest } from '../../explore/sweep.js';
 import { loads as loadFacts } from '../../names.js';
 import type { SweepFormat } from '../../report/sweep-formats.js';
+import { tool } from '../../report/tool.js';
 import { refuse, screenFor, type AnswerSettings } from '../answer.js';
 import { readDesignText, digestOf } from '../design-file.js';
 import { joinShares } from '../join-shares.js';
@@ -51,11 +52,13 @@ export async function sweep(
     stretch,
     chunkSize: chunkSizeFor(sweep),
     format: settings.format ?? 'text',
-    share: share && { ...share, sweep: await digestOf(new TextEncoder().encode(JSON.stringify(request))) },
+    share: share && { ...share, sweep: await digestOf(bytesOf({ tool, request })) },
     screen: screenFor(world, settings),
   };
   return runSweep(world, path, sweep, task, threads, settings);
 }
+
+const bytesOf = (what: object): Uint8Array => new TextEncoder().encode(JSON.stringify(what));
 
 const noFile = issueOfWhole('sweep', 'a design file, or --join with the shares of a sweep', 'neither');
 
