@@ -4,9 +4,9 @@ import { sweepPrinter } from '../report/sweep-formats.js';
 import type { ShareHeadObject } from '../report/sweep-schema.js';
 import { noRows, summaryOf, together } from '../report/sweep-summary.js';
 import { refuse, screenFor, unwritable, settingsFor } from './answer.js';
-import type { SweepSettings } from './commands/sweep.js';
 import { readShare, rowsOf, type Share } from './share.js';
 import { sinkFor } from './sink.js';
+import type { SweepSettings } from './sweep-settings.js';
 import { exitCodes, type World } from './world.js';
 
 export async function joinShares(

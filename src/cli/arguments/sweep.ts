@@ -1,6 +1,6 @@
 import { Option, type Command } from 'commander';
 import type { Calling } from '../commands.js';
-import type { SweepSettings } from '../commands/sweep.js';
+import type { SweepSettings } from '../sweep-settings.js';
 import { each } from './each.js';
 
 export function declareSweep(program: Command, { world, commands, answer }: Calling): void {

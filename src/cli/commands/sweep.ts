@@ -4,24 +4,14 @@ import { argumentIssue } from '../../explore/argument.js';
 import { stretchOfShare } from '../../explore/grid.js';
 import { compileSweep, type Sweep, type SweepRequest } from '../../explore/sweep.js';
 import { loads as loadFacts } from '../../names.js';
-import type { SweepFormat } from '../../report/sweep-formats.js';
 import { tool } from '../../report/tool.js';
-import { refuse, screenFor, type AnswerSettings } from '../answer.js';
+import { refuse, screenFor } from '../answer.js';
 import { readDesignText, digestOf } from '../design-file.js';
 import { joinShares } from '../join-shares.js';
 import { runSweep } from '../sweep-run.js';
+import type { SweepSettings } from '../sweep-settings.js';
 import type { SweepTask } from '../sweep-work.js';
 import type { World } from '../world.js';
-
-export interface SweepSettings extends AnswerSettings {
-  readonly vary: readonly string[];
-  readonly show: readonly string[];
-  readonly loads?: string;
-  readonly format?: SweepFormat;
-  readonly share?: string;
-  readonly join?: readonly string[];
-  readonly threads?: string;
-}
 
 export async function sweep(
   world: World,
