@@ -4,6 +4,7 @@ import { sweepPrinter } from '../report/sweep-formats.js';
 import type { ShareHeadObject } from '../report/sweep-schema.js';
 import { noRows, summaryOf, together } from '../report/sweep-summary.js';
 import { refuse, screenFor, unwritable, settingsFor } from './answer.js';
+import { issuesOf } from './checked.js';
 import { readShare, rowsOf, type Share } from './share.js';
 import { sinkFor } from './sink.js';
 import type { SweepSettings } from './sweep-settings.js';
@@ -31,7 +32,7 @@ export async function joinShares(
     ]);
   const looked: Checked<Share>[] = [];
   for (const each of paths) looked.push(await readShare(world, each));
-  const issues = looked.flatMap((one) => (one.ok ? [] : one.issues));
+  const issues = looked.flatMap(issuesOf);
   const shares = looked
     .flatMap((one) => (one.ok ? [one.value] : []))
     .sort((a, b) => a.head.share - b.head.share);
@@ -83,7 +84,7 @@ async function write(world: World, shares: readonly Share[], settings: SweepSett
     settings,
     shares.map(({ path }) => path),
   );
-  if ('expected' in sink) return refuse(world, [sink]);
+  if (!sink.ok) return refuse(world, sink.issues);
   const printer = sweepPrinter(
     settings.format ?? 'text',
     shares[0]!.head.head,
@@ -91,17 +92,17 @@ async function write(world: World, shares: readonly Share[], settings: SweepSett
   );
   let summary = noRows;
   try {
-    let heard = await sink.write(printer.opening);
+    let heard = await sink.value.write(printer.opening);
     for (const share of shares)
       for await (const rows of rowsOf(world, share)) {
         summary = together(summary, summaryOf(rows));
-        if (heard) heard = await sink.write(rows.map(printer.row).join(''));
+        if (heard) heard = await sink.value.write(rows.map(printer.row).join(''));
       }
-    if (heard) await sink.write(printer.closing(summary, true));
-    await sink.finish();
+    if (heard) await sink.value.write(printer.closing(summary, true));
+    await sink.value.finish();
     return exitCodes.met;
   } catch (error) {
-    await sink.discard();
+    await sink.value.discard();
     return refuse(world, [unwritable(settings.out ?? '', error)]);
   }
 }

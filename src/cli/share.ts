@@ -10,6 +10,7 @@ import {
   type SweepRowObject,
 } from '../report/sweep-schema.js';
 import { tool } from '../report/tool.js';
+import { refused } from './checked.js';
 import { isFileTrouble, type Files, type World } from './world.js';
 
 export interface Share {
@@ -20,17 +21,16 @@ export interface Share {
 /** @returns the share where every line of it is as a sweep writes it */
 export async function readShare({ files }: World, path: string): Promise<Checked<Share>> {
   try {
-    const found = await readThrough(files, path);
-    return 'head' in found ? { ok: true, value: found } : { ok: false, issues: [found] };
+    return await readThrough(files, path);
   } catch (error) {
     if (!isFileTrouble(error)) throw error;
-    return { ok: false, issues: [issueOfWhole(path, 'a share that can be read', error.message)] };
+    return refused(issueOfWhole(path, 'a share that can be read', error.message));
   }
 }
 
 const written = 'a share as `trueroll sweep --share` writes it';
 
-async function readThrough(files: Files, path: string): Promise<Share | Issue> {
+async function readThrough(files: Files, path: string): Promise<Checked<Share>> {
   let head: ShareHeadObject | undefined;
   let end: ShareEndObject | undefined;
   let [line, next] = [0, 0];
@@ -39,22 +39,22 @@ async function readThrough(files: Files, path: string): Promise<Share | Issue> {
     const found = parsed(text);
     if (head === undefined) {
       head = shareHeadSchema.safeParse(found).data;
-      if (head === undefined) return issueOfWhole(path, written, 'another file');
+      if (head === undefined) return refused(issueOfWhole(path, written, 'another file'));
       const stranger = otherVersion(path, head);
-      if (stranger !== null) return stranger;
+      if (stranger !== null) return refused(stranger);
       next = stretchOf(head).from + 1;
       continue;
     }
     if (end !== undefined)
-      return { ...issueOfWhole(path, 'nothing after its end', 'another line'), line, column: 1 };
+      return refused({ ...issueOfWhole(path, 'nothing after its end', 'another line'), line, column: 1 });
     const fault = faultIn(found, next, head);
     if (fault === null) next++;
     else if ((end = shareEndSchema.safeParse(found).data) === undefined)
-      return { ...issueOfWhole(path, `design ${next}`, fault), line, column: 1 };
+      return refused({ ...issueOfWhole(path, `design ${next}`, fault), line, column: 1 });
   }
-  return head === undefined
-    ? issueOfWhole(path, written, 'an empty file')
-    : (cutOff(path, head, end, next) ?? { path, head });
+  if (head === undefined) return refused(issueOfWhole(path, written, 'an empty file'));
+  const cut = cutOff(path, head, end, next);
+  return cut === null ? { ok: true, value: { path, head } } : refused(cut);
 }
 
 const stretchOf = ({ share, of, head: { designs } }: ShareHeadObject): Stretch =>

@@ -22,8 +22,9 @@ export async function runSweep(
   threads: number,
   settings: AnswerSettings,
 ): Promise<number> {
-  const sink = await sinkFor(world, settings, [path]);
-  if ('expected' in sink) return refuse(world, [sink]);
+  const found = await sinkFor(world, settings, [path]);
+  if (!found.ok) return refuse(world, found.issues);
+  const sink = found.value;
   const crew = crewFor(world, sweep, task, threads);
   const total = task.stretch.to - task.stretch.from;
   try {

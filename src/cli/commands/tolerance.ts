@@ -1,5 +1,5 @@
 /** `trueroll tolerance FILE` */
-import type { Issue } from '../../design/issue.js';
+import type { Checked, Issue } from '../../design/issue.js';
 import { readDesign } from '../../design/read-design.js';
 import { argumentIssue } from '../../explore/argument.js';
 import type { Whom } from '../../explore/anybody.js';
@@ -10,6 +10,7 @@ import { printToleranceJson, toleranceCsv } from '../../report/tolerance-json.js
 import { printToleranceText } from '../../report/tolerance-text.js';
 import type { ReportedTolerance } from '../../report/tolerance-words.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
+import { issuesOf } from '../checked.js';
 import { digestOf, readDesignText } from '../design-file.js';
 import { progressOf } from '../progress.js';
 import type { World } from '../world.js';
@@ -27,8 +28,8 @@ export async function tolerance(world: World, path: string, asked: ToleranceArgu
   const settings = settingsOf(asked);
   const file = await readDesignText(world, path);
   const read = file.ok ? readDesign(file.value.text, path) : file;
-  const wrong = [...(settings.ok ? [] : settings.issues), ...(read.ok ? [] : read.issues)];
-  if (!settings.ok || !file.ok || !read.ok) return refuse(world, wrong);
+  const mistakes = [settings, read].flatMap(issuesOf);
+  if (!settings.ok || !file.ok || !read.ok) return refuse(world, mistakes);
   const total = chairsIn(settings.value);
   const progress = progressOf(world, 'chairs');
   let done = 0;
@@ -66,16 +67,9 @@ function print(world: World, reported: ReportedTolerance, asked: ToleranceArgume
 const samplesFrom = 16;
 const samplesTo = 65_536;
 
-type Settings = Omit<ToleranceSettings, 'progress'>;
+type Settings = Omit<ToleranceSettings, 'rolled'>;
 
-function settingsOf({
-  samples,
-  seed,
-  chance,
-  people,
-}: ToleranceArguments):
-  | { readonly ok: true; readonly value: Settings }
-  | { readonly ok: false; readonly issues: readonly Issue[] } {
+function settingsOf({ samples, seed, chance, people }: ToleranceArguments): Checked<Settings> {
   const issues: Issue[] = [];
   const whole = (option: string, text: string, from: number, to: number): number => {
     const value = /^\d+$/.test(text.trim()) ? Number(text) : NaN;
