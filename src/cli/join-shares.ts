@@ -1,14 +1,15 @@
 /** Shares of a sweep put together: the same bytes as the whole sweep at once. Nothing is written before all are found whole. */
 import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
-import { sweepPrinter } from '../report/sweep-formats.js';
+import { sweepPrinter, type SweepPrinter } from '../report/sweep-formats.js';
 import type { ShareHeadObject } from '../report/sweep-schema.js';
-import { noRows, summaryOf, together } from '../report/sweep-summary.js';
-import { refuse, screenFor, unwritable, settingsFor } from './answer.js';
+import { summaryOf } from '../report/sweep-summary.js';
+import { refuse, screenFor, settingsFor } from './answer.js';
 import { issuesOf } from './checked.js';
 import { readShare, rowsOf, type Share } from './share.js';
-import { sinkFor } from './sink.js';
+import { writeSweep } from './sweep-output.js';
 import type { SweepSettings } from './sweep-settings.js';
-import { exitCodes, type World } from './world.js';
+import type { ChunkAnswer } from './sweep-work.js';
+import type { World } from './world.js';
 
 export async function joinShares(
   world: World,
@@ -78,31 +79,24 @@ function missingOf(shares: readonly Share[], of: number): number[] {
   return missing;
 }
 
-async function write(world: World, shares: readonly Share[], settings: SweepSettings): Promise<number> {
-  const sink = await sinkFor(
-    world,
-    settings,
-    shares.map(({ path }) => path),
-  );
-  if (!sink.ok) return refuse(world, sink.issues);
-  const printer = sweepPrinter(
-    settings.format ?? 'text',
-    shares[0]!.head.head,
-    settingsFor(screenFor(world, settings)),
-  );
-  let summary = noRows;
-  try {
-    let heard = await sink.value.write(printer.opening);
-    for (const share of shares)
-      for await (const rows of rowsOf(world, share)) {
-        summary = together(summary, summaryOf(rows));
-        if (heard) heard = await sink.value.write(rows.map(printer.row).join(''));
-      }
-    if (heard) await sink.value.write(printer.closing(summary, true));
-    await sink.value.finish();
-    return exitCodes.met;
-  } catch (error) {
-    await sink.value.discard();
-    return refuse(world, [unwritable(settings.out ?? '', error)]);
-  }
+function write(world: World, shares: readonly Share[], settings: SweepSettings): Promise<number> {
+  const { head } = shares[0]!.head;
+  const printer = sweepPrinter(settings.format ?? 'text', head, settingsFor(screenFor(world, settings)));
+  const source = {
+    files: shares.map(({ path }) => path),
+    printer,
+    total: head.designs,
+    chunks: () => rowsInOrder(world, shares, printer),
+  };
+  return writeSweep(world, source, settings);
+}
+
+async function* rowsInOrder(
+  world: World,
+  shares: readonly Share[],
+  printer: SweepPrinter,
+): AsyncGenerator<ChunkAnswer> {
+  for (const share of shares)
+    for await (const rows of rowsOf(world, share))
+      yield { text: rows.map(printer.row).join(''), summary: summaryOf(rows) };
 }

@@ -10,7 +10,7 @@ const head = {
   sweepVersion: z.literal(1),
   tool: toolSchema,
   design: designSchema.extend({ units: z.enum(lengthUnits) }),
-  designs: z.number().describe('how many there are in the whole sweep'),
+  designs: z.int().describe('how many there are in the whole sweep'),
   varied: z
     .array(
       z.strictObject({

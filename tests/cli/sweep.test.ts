@@ -182,7 +182,7 @@ describe('trueroll sweep', () => {
     expect([kept.code, kept.written.size]).toEqual([130, 0]);
     const json = await sweep([...many, '--format', 'json'], soon);
     expect(sweepSchema.parse(JSON.parse(json.stdout)).whole).toBe(false);
-  });
+  }, 30_000);
 });
 
 describe('shares of a sweep', () => {
