@@ -5,6 +5,7 @@ import { argumentIssue } from '../../explore/argument.js';
 import type { Whom } from '../../explore/anybody.js';
 import { mostUnder } from '../../explore/loosest-tolerances.js';
 import { toleranceOf, type ToleranceSettings } from '../../explore/tolerance.js';
+import { proportionOf } from '../../numeric/proportion.js';
 import { shown } from '../../quantity/source-text.js';
 import { printToleranceJson, toleranceCsv } from '../../report/tolerance-json.js';
 import { printToleranceText } from '../../report/tolerance-text.js';
@@ -87,12 +88,21 @@ function settingsOf({ samples, seed, chance, people }: ToleranceArguments): Chec
   if (Number.isNaN(value.chance))
     issues.push(wrong('--chance', 'a chance such as 5% or 0.05, more than 0 and less than 1', chance!));
   else if (value.chance !== null && mostUnder(value.chance, count) < 0)
-    issues.push(wrong('--chance', `a chance that ${count} chairs can show, or more --samples`, chance!));
+    issues.push(wrong('--chance', enoughFor(value.chance, count), chance!));
   return issues.length === 0 ? { ok: true, value } : { ok: false, issues };
 }
 
 const wrong = (option: string, expected: string, text: string): Issue =>
   argumentIssue({ option, text }, { expected, found: text === '' ? 'nothing' : shown(text) });
+
+/** What so many chairs can show, and how many can show that. */
+function enoughFor(chance: number, chairs: number): string {
+  const tenths = Math.ceil(1000 * proportionOf(0, chairs).high);
+  const least = `at least ${tenths / 10}% with ${chairs} chairs`;
+  let more = chairs;
+  while (more <= samplesTo && mostUnder(chance, more) < 0) more *= 2;
+  return more > samplesTo ? least : `${least}, or --samples ${more}`;
+}
 
 /** NaN: none. */
 function chanceOf(text: string): number {
