@@ -1,4 +1,5 @@
 /** What to change so that a limit is met: as data in the units of the design, and in a maker's words. */
+import { limitId } from '../checks/limit.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Remedy, RemedyChange } from '../explore/remedies.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
@@ -24,7 +25,7 @@ export function remedyObject(
     breaks: [...breaks],
     moves: Object.fromEntries(
       moves.map(({ load, measure: moved, sitter, by }) => [
-        [load, moved, ...(sitter === null ? [] : [sitter])].join('/'),
+        limitId(load, moved, sitter),
         rounded(by * jsonFactor(moved)),
       ]),
     ),
