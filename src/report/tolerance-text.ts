@@ -7,7 +7,7 @@ import { kindOfDimension } from '../quantity/dimension.js';
 import { printedStep } from '../quantity/printed-step.js';
 import { sayEffect, sayFinely, saySize } from './fine-words.js';
 import { sayRange } from './limit-words.js';
-import { measureWords, whoOf } from './measure-words.js';
+import { limitedWords, whoOf } from './measure-words.js';
 import { tableLines, type Table } from './table.js';
 import type { TextSettings } from './text-settings.js';
 import { errorsInWords, sayShare, toleranceAssumptions, whomWords } from './tolerance-words.js';
@@ -122,7 +122,7 @@ function moves({ measure, spread, missed }: SpreadLimit, { design }: Tolerance):
 }
 
 const labelOf = ({ load, sitter, measure }: Pick<SpreadLimit, 'load' | 'sitter' | 'measure'>): string =>
-  `${whoOf(load, sitter)}: ${measure === null ? 'comes to rest on its rockers' : measureWords[measure]}`;
+  `${whoOf(load, sitter)}: ${limitedWords(measure)}`;
 
 /** Nobody in particular is not named. */
 const nameOf = (one: SpreadLimit): string => labelOf(one).replace(/^anybody(?:, |: )/, '');
