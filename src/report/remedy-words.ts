@@ -41,7 +41,7 @@ function changeObject(
 }
 
 /** 'radius 39 in → 41 in and front legs 1/4 in shorter'. */
-export const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): string =>
+const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): string =>
   changes
     .map((change) => {
       const { dimension, from, to, unit } = changeObject(change, units);

@@ -11,8 +11,7 @@ import type {
 import { sweepText } from './sweep-text.js';
 import type { TextSettings } from './text-settings.js';
 
-export const sweepFormats = ['text', 'csv', 'jsonl', 'json'] as const;
-export type SweepFormat = (typeof sweepFormats)[number];
+export type SweepFormat = 'text' | 'csv' | 'jsonl' | 'json';
 
 export interface SweepPrinter {
   readonly opening: string;

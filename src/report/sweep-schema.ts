@@ -1,4 +1,4 @@
-/** The shape of the JSON of a sweep. Its types are read from here; the schema itself is loaded only to be printed. */
+/** The shape of the JSON of a sweep. Its types are read from here; a share of a sweep is proved by it. */
 import * as z from 'zod';
 import { loadIds, measureKeys } from '../names.js';
 import { designSchema, toolSchema } from './design-schema.js';

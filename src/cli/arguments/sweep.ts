@@ -1,7 +1,10 @@
 import { Option, type Command } from 'commander';
+import type { SweepFormat } from '../../report/sweep-formats.js';
 import type { Calling } from '../commands.js';
 import type { SweepSettings } from '../sweep-settings.js';
 import { each } from './each.js';
+
+const formats: readonly SweepFormat[] = ['text', 'csv', 'jsonl', 'json'];
 
 export function declareSweep(program: Command, { world, commands, answer }: Calling): void {
   program
@@ -24,14 +27,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
       '--loads <NAMES>',
       'roll and judge only these loads, for instance empty,seated (some fifty times as fast); all if left out',
     )
-    .addOption(
-      new Option('--format <format>', 'how to answer (text if left out)').choices([
-        'text',
-        'csv',
-        'jsonl',
-        'json',
-      ]),
-    )
+    .addOption(new Option('--format <format>', 'how to answer (text if left out)').choices(formats))
     .option('--out <FILE>', 'write the answer to a file, whole or not at all')
     .option('--threads <N>', 'how many threads work at once; as many as the machine runs if left out')
     .option('--share <K/N>', 'only the Kth of N equal shares, to be joined later; always JSON Lines')

@@ -29,8 +29,8 @@ export async function sweep(
   const request: SweepRequest = { text, file: path, vary, show, loads };
   const [compiled, share, threads] = [
     compileSweep(request),
-    readShare(settings),
-    readThreads(world, settings),
+    shareAsked(settings),
+    threadsAsked(world, settings),
   ];
   if (!compiled.ok || !share.ok || !threads.ok)
     return refuse(world, [compiled, share, threads].flatMap(issuesOf));
@@ -55,7 +55,7 @@ const noFile = issueOfWhole('sweep', 'a design file, or --join with the shares o
 /** Chunks of some tens of milliseconds: long against a message to a thread, short enough to stop soon. */
 const chunkSizeFor = ({ loads }: Sweep): number => (loads.some((load) => loadFacts[load].moving) ? 8 : 256);
 
-function readShare({ share, format }: SweepSettings): Checked<{ share: number; of: number } | null> {
+function shareAsked({ share, format }: SweepSettings): Checked<{ share: number; of: number } | null> {
   if (share === undefined) return { ok: true, value: null };
   const wrong = (words: Words) => refused(argumentIssue({ option: '--share', text: share }, words));
   const parts = /^(\d+)\/(\d+)$/.exec(share);
@@ -71,7 +71,7 @@ function readShare({ share, format }: SweepSettings): Checked<{ share: number; o
   return { ok: true, value: { share: number, of } };
 }
 
-function readThreads({ threads }: World, { threads: asked }: SweepSettings): Checked<number> {
+function threadsAsked({ threads }: World, { threads: asked }: SweepSettings): Checked<number> {
   if (asked === undefined) return { ok: true, value: threads?.count ?? 1 };
   if (/^[1-9]\d{0,2}$/.test(asked)) return { ok: true, value: Number(asked) };
   const words = { expected: 'how many threads, 1 or more', found: asked };
