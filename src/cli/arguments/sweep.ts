@@ -13,7 +13,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
     .argument('[FILE]', 'design file, YAML or JSON; - is standard input')
     .option(
       '--vary <NAME=VALUES>',
-      'a dimension (or `NAME mass`, `NAME stature` of a sitter) and its values: from..to:step, from..to:13 values, or a, b, c; several make a grid',
+      'a dimension, a size of a sitter (`NAME mass`, `NAME stature`) or an alteration (`tail-end`), and its values: from..to:step, from..to:13 values, or a, b, c; several make a grid',
       each,
       [],
     )
@@ -37,7 +37,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
       'after',
       `
 A design is comfortable when all limits are met, one full rock, seat slope and back of every sitter lie in the
-middle three quarters of their ranges, and a hard lean leaves half as much rocker again as it must.
+middle three quarters of their ranges, and a hard lean leaves half as much rocker again as it must; without those loads none is told so.
 
 Exit code: 0 done, 2 could not, 130 stopped by Ctrl-C (whole lines are left; a file of --out is not).
 
