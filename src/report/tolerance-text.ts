@@ -67,7 +67,9 @@ function offBy(tolerance: Tolerance): string {
 const notBuilt = ({ notBuilt: count }: Outcome): string[] =>
   count === 0
     ? []
-    : [`${count} of those drawn cannot be built: parts are left out or overlap; they are not counted.`];
+    : [
+        `${count} of those drawn cannot be built as drawn, or nobody can be seated in them; they are not counted.`,
+      ];
 
 /** Nine of ten chairs lie within. */
 function spreadTable(tolerance: Tolerance, { all }: ToleranceTextSettings): Table {
