@@ -4,8 +4,9 @@
  */
 import { alteredChair } from './chair/altered-chair.js';
 import type { Chair } from './chair/chair.js';
-import { judgeLoads, seatedFigures, type MeasuredLoad } from './checks/judge-loads.js';
+import { judgeLoads, type MeasuredLoad } from './checks/judge-loads.js';
 import { limitsOf } from './checks/limit.js';
+import { seatedFigures } from './checks/seated-figures.js';
 import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
 import type { DesignInSI } from './design/design.js';
 import type { Checked } from './design/issue.js';

@@ -1,6 +1,7 @@
 /** People drawn from the published tables, and how the chair is judged for them. */
-import { groupedByLoad, judgeRolled, seatedFigures } from '../checks/judge-loads.js';
+import { groupedByLoad, judgeRolled } from '../checks/judge-loads.js';
 import { limitsOf } from '../checks/limit.js';
+import { seatedFigures } from '../checks/seated-figures.js';
 import type { SitterInSI } from '../design/design.js';
 import { loadsOf } from '../loads/loads-of.js';
 import type { People } from '../loads/people.js';

@@ -2,14 +2,10 @@
  * Limits judged on a chair of a sweep or a search: the same verdicts as a check gives, but only of the loads that are
  * wanted, and a measure is worked out only when a limit or somebody asks for it.
  */
-import {
-  groupedByLoad,
-  judgeRolled,
-  seatedFigures,
-  type LimitsOf,
-  type MeasuredLoad,
-} from '../checks/judge-loads.js';
+import { defaultLimits } from '../checks/default-limits.js';
+import { groupedByLoad, judgeRolled, type LimitsOf, type MeasuredLoad } from '../checks/judge-loads.js';
 import { limitsOf } from '../checks/limit.js';
+import { seatedFigures } from '../checks/seated-figures.js';
 import { worst, type JudgedLimit, type Verdict } from '../checks/verdict.js';
 import { keptWhileSame } from '../kept.js';
 import { loadsOf } from '../loads/loads-of.js';
@@ -64,14 +60,14 @@ export function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
 }
 
 /** The loads of which a default limit is held against another figure of the same chair. */
-const heldAgainst: readonly LoadId[] = ['getting-up', 'getting-up-with-a-child'];
+const heldAgainst = new Set(defaultLimits.filter((limit) => limit.againstSeated).map(({ load }) => load));
 
 /** Limits are the same for every chair of a sweep, unless one is held against a figure of the chair itself. */
 function keptLimits(
   wanted: readonly LoadId[],
 ): (built: BuiltDesign, loads: readonly JudgedLoad[]) => LimitsOf {
   const kept = keptWhileSame<LimitsOf>();
-  const changing = heldAgainst.some((load) => wanted.includes(load));
+  const changing = wanted.some((load) => heldAgainst.has(load));
   return ({ design, people }, loads) =>
     kept([design.kind, design.floor, design.limits, people, ...(changing ? [loads] : [])], () =>
       groupedByLoad(limitsOf(design, people, seatedFigures(loads))),

@@ -124,9 +124,7 @@ function searchOf(
   /** How far the worst of some limits is from being met. */
   const shortfall = (goals: readonly JudgedLimit[], steps: Steps): number => {
     const judgement = judged(steps, goals);
-    if (judgement === null) return Infinity;
-    const ids = new Set(goals.map(({ id }) => id));
-    return worstOff(judgement.limits.filter(({ id }) => ids.has(id)));
+    return judgement === null ? Infinity : worstOff(goals, judgement);
   };
 
   const alone: Search['alone'] = (index, goals, others = new Map()) => {

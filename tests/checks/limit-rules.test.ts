@@ -1,8 +1,8 @@
 /** Rules of the contract about limits that a whole check shows: order and ids, other sides, rests, loads that are off. */
 import { describe, expect, it } from 'vitest';
 import { defaultLimits, type SeatedFigures } from '../../src/checks/default-limits.js';
-import { seatedFigures } from '../../src/checks/judge-loads.js';
 import { limitsOf } from '../../src/checks/limit.js';
+import { seatedFigures } from '../../src/checks/seated-figures.js';
 import type { DesignInSI } from '../../src/design/design.js';
 import { chairKinds, type ChairKind, type LoadId, type MeasureKey } from '../../src/names.js';
 import { checked, oneArc, reported, sitters } from '../reading.js';
