@@ -48,10 +48,10 @@ export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): 
     });
 }
 
-/** Who sits in it, how, and what is asked for are given: dimensions that those are made of are not changed to fit. */
+/** Who sits in it, how, where, and what is asked for are given: dimensions that those are made of are not changed to fit. */
 function notOfTheChair({ written, dimensions }: Design): string[] {
-  const { sitters, child, floor, loads, limits } = written;
-  const used = new Set(namesWithin([sitters, child, floor, loads, limits]));
+  const { sitters, child, floor, room, loads, limits } = written;
+  const used = new Set(namesWithin([sitters, child, floor, room, loads, limits]));
   // Each stands after those it is made of.
   for (const { name, expression } of dimensions.toReversed())
     if (used.has(name)) for (const other of expression.names) used.add(other);
