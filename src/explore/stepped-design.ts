@@ -26,7 +26,7 @@ export function judgedInSteps(
   return (steps, goals) => {
     const loads = goals && [...new Set(goals.map(({ load }) => load))];
     const whom = goals && new Set(goals.map(({ sitter }) => sitter));
-    const name = `${loads?.join() ?? ''} ${whom ? [...whom].join() : ''}`;
+    const name = JSON.stringify([loads, whom && [...whom]]);
     const counts = changeable.map((_, i) => steps.get(i) ?? 0);
     const key = `${name}: ${counts.join(' ')}`;
     const before = known.get(key);
