@@ -74,7 +74,7 @@ export function compileSweep(request: SweepRequest): Checked<Sweep> {
   const judge = judgeFor(loads);
   const rowAt = (index: number): SweepRow => {
     const values = grid.valuesAt(index);
-    return rowOf(index + 1, values, at(values), columns, judge);
+    return rowOf(index + 1, values, at(values), columns, loads, judge);
   };
   return { ok: true, value: { design, people, grid, loads, columns, rowAt } };
 }
@@ -175,6 +175,7 @@ function rowOf(
   values: readonly number[],
   tried: Tried,
   columns: readonly AskedMeasure[],
+  loads: readonly LoadId[],
   judge: ReturnType<typeof judgeFor>,
 ): SweepRow {
   if (!tried.ok) {
@@ -189,7 +190,7 @@ function rowOf(
     values,
     measures: columns.map((column) => measureIn(judgement, column)),
     verdict,
-    comfortable: isComfortable(limits),
+    comfortable: isComfortable(limits, loads),
     notMet: limits.flatMap((limit) => (limit.verdict === 'pass' ? [] : [limit.id])),
     tightest: verdict === 'pass' ? tightest(limits) : null,
     problem: null,
