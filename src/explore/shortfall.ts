@@ -28,5 +28,5 @@ export function worstOff(goals: readonly JudgedLimit[], now: Pick<Judgement, 'lo
 }
 
 /** The sum over all, what has no number counted as one: fewer and smaller misses come closer. */
-export const shortfallIn = (limits: readonly JudgedLimit[]): number =>
+export const missedInAll = (limits: readonly JudgedLimit[]): number =>
   limits.reduce((sum, limit) => sum + Math.min(1, Math.abs(offOf(limit))), 0);

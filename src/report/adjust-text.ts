@@ -1,8 +1,9 @@
 /** An adjustment for people: what to set, what comes of it, and the line to put into the design. */
 import type { Adjusted, Setting } from '../explore/adjust.js';
-import type { By, Target } from '../explore/adjust-request.js';
+import type { Target } from '../explore/adjust-request.js';
 import { measureIn } from '../explore/judge.js';
 import { movesBetween } from '../explore/moves.js';
+import type { SizeRange } from '../explore/size-range.js';
 import { settingObjectOf } from './adjust-json.js';
 import { isAlteration, sayAlteration } from './alteration-words.js';
 import { measureWords, sayValue, whoOf } from './measure-words.js';
@@ -47,7 +48,7 @@ function asked(adjusted: Adjusted): string[] {
   return [...wanted, ranges];
 }
 
-function sayBy({ variable, least, greatest }: By, { stated }: Adjusted): string {
+function sayBy({ variable, least, greatest }: SizeRange, { stated }: Adjusted): string {
   const { unit, factor } = unitOf(variable, stated.design.units);
   return `${variable.name} from ${sayInUnit(least / factor, unit)} to ${sayInUnit(greatest / factor, unit)}`;
 }
@@ -121,10 +122,10 @@ function sizeLines(
 }
 
 /** By more than a rounding, which is told as no change. */
-const isChanged = ({ variable: { stated }, step }: By, value: number): boolean =>
+const isChanged = ({ variable: { stated }, step }: SizeRange, value: number): boolean =>
   Math.abs(value - stated) > 1e-6 * step;
 
-function saySize({ variable }: By, value: number, { stated }: Adjusted): string {
+function saySize({ variable }: SizeRange, value: number, { stated }: Adjusted): string {
   const { unit, factor } = unitOf(variable, stated.design.units);
   if (isAlteration(variable.name)) return sayAlteration(variable.name, value / factor, unit);
   return `${variable.name} ${sayInUnit(variable.stated / factor, unit)} → ${sayInUnit(value / factor, unit)}`;

@@ -105,6 +105,23 @@ describe('several targets by several sizes', () => {
     expect(solved!.z).toEqual([expect.closeTo(0.5, 9), expect.closeTo(1.5, 9)]);
   });
 
+  it('begins at the nearer end of a range without 0, and stays within it', () => {
+    const seen: number[] = [];
+    const f = ([x, y]: readonly number[]): number[] => {
+      seen.push(x!);
+      return [x! + y! - 3];
+    };
+    // The shortest, (3/2, 3/2), lies outside; (2, 1) is the nearest to 0 inside.
+    const solved = solveSeveral(f, [
+      [2, 3],
+      [-9, 9],
+    ])!;
+    expect(solved.solved).toBe(true);
+    expect(solved.z).toEqual([expect.closeTo(2, 9), expect.closeTo(1, 9)]);
+    // But for differences.
+    expect(Math.min(...seen)).toBeGreaterThan(2 - 1e-4);
+  });
+
   it('says what is left where it cannot', () => {
     const solved = solveSeveral(([x]) => [x! - 2, x! - 3], [[-5, 5]]);
     expect(solved).toMatchObject({ solved: false });
