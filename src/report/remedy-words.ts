@@ -44,7 +44,7 @@ export const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUn
   changes
     .map((change) => {
       const { dimension, from, to, unit } = changeObject(change, units);
-      if (isAlteration(dimension)) return sayAlteration(dimension, to, unit);
+      if (isAlteration(dimension)) return sayAlteration(dimension, to, unit, from);
       return `${dimension} ${sayInUnit(from, unit)} → ${sayInUnit(to, unit)}`;
     })
     .join(' and ');
