@@ -4,6 +4,7 @@
  */
 import type { Words } from '../design/places.js';
 import type { Design } from '../design/read-design.js';
+import { alterationNames } from '../names.js';
 import { shown } from '../quantity/source-text.js';
 import { unknownName } from './argument.js';
 import { readValue } from './value-of-variable.js';
@@ -32,13 +33,8 @@ export function variableNamed(name: string, design: Design): Read<Variable> {
   const variables = variablesOf(design);
   const variable = variables.find((each) => each.name === name);
   if (variable) return { ok: true, value: variable };
-  return wrong(
-    unknownName(
-      'a dimension of the design',
-      name,
-      variables.map((each) => each.name),
-    ),
-  );
+  const own = variables.filter(({ of }) => of === null || 'sitter' in of).map((each) => each.name);
+  return wrong(unknownName('a dimension, a size of a sitter or an alteration', name, own, alterationNames));
 }
 
 function valuesOf(text: string, variable: Variable, design: Design): Read<Varied> {
