@@ -1,6 +1,6 @@
 /** How much each dimension moves each limit's measure, about the chair as drawn. */
 import { deviationOf, type ShopError } from './shop-errors.js';
-import type { Trial } from './trial.js';
+import type { Judged, Trial } from './trial.js';
 
 export interface Effect {
   /** Of the dimension. */
@@ -29,15 +29,15 @@ type Slope = Omit<Effect, 'name' | 'share'>;
 export function firstOrders(
   tryOut: (off: readonly number[]) => Trial,
   errors: readonly ShopError[],
-  drawn: Trial,
+  drawn: Judged,
 ): ReadonlyMap<string, FirstOrder> {
   const steps = errors.map(deviationOf);
   const sides = steps.map((step, i) =>
     [-step, step].map((by) => tryOut(steps.map((_, j) => (j === i ? by : 0)))),
   );
-  const valueIn = (trial: Trial, id: string): number | null => trial?.get(id)?.value ?? null;
+  const valueIn = (trial: Trial, id: string): number | null => trial.judged?.get(id)?.value ?? null;
   return new Map(
-    [...(drawn ?? [])].flatMap(([id, { value }]) => {
+    [...drawn].flatMap(([id, { value }]) => {
       if (value === null) return [];
       const slopes = sides.map(([less, more], i) =>
         slopeAt(valueIn(less!, id), value, valueIn(more!, id), steps[i]!),
