@@ -1,6 +1,6 @@
 /** What to change so that a limit is met: as data in the units of the design, and in a maker's words. */
 import type { JudgedLimit } from '../checks/verdict.js';
-import type { Remedy, RemedyChange } from '../explore/remedies.js';
+import type { Remedy, RemedyChange } from '../explore/remedy.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { isAlteration, sayAlteration } from './alteration-words.js';
