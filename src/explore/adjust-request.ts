@@ -57,7 +57,7 @@ function taken<T>(issues: Issue[], option: string, text: string, read: Read<T>):
 }
 
 /** Without a sitter it is the first that is meant: the chair is made for him or her. */
-function targetOf(text: string, design: Design, { people }: BuiltDesign): Read<Target> {
+function targetOf(text: string, design: Design, { people, design: inSI }: BuiltDesign): Read<Target> {
   const at = text.indexOf('=');
   if (at < 0) return wrong({ expected: '`measure=value`, such as `period=2.2 s`', found: shown(text) });
   const named = measuresNamed(text.slice(0, at).trim(), people);
@@ -69,11 +69,7 @@ function targetOf(text: string, design: Design, { people }: BuiltDesign): Read<T
       found: `${shown(text)}, which needs sitters or a child`,
     });
   const { kind } = measures[asked.measure];
-  const reading = compileQuantity(
-    text.slice(at + 1).trim(),
-    { kind, units: unitsOf(design) },
-    scopeOf(design),
-  );
+  const reading = compileQuantity(text.slice(at + 1).trim(), { kind, units: inSI.units }, scopeOf(design));
   if (!reading.ok) return wrong(reading.mistake);
   const value = reading.value.valueIn(new Map(design.dimensions.map((each) => [each.name, each.value])));
   return Number.isFinite(value)
@@ -92,7 +88,7 @@ function byOf(
     return usual.filter(({ variable }) => variable.of === null).map(byInReach);
   const found: SizeRange[] = [];
   for (const text of request.by) {
-    const [one] = taken(issues, '--by', text, byNamed(text, design, usual));
+    const [one] = taken(issues, '--by', text, byNamed(text, design, usual, stated.design.units));
     if (one === undefined) continue;
     if (found.some(({ variable }) => variable.name === one.variable.name))
       issues.push(
@@ -114,13 +110,18 @@ const byInReach = ({ variable, step, from, least, greatest }: Changeable): SizeR
   greatest: Math.max(variable.stated, (from + greatest) * step),
 });
 
-function byNamed(text: string, design: Design, usual: readonly Changeable[]): Read<SizeRange> {
-  const read = text.includes('=') ? byRange(text, design) : byUsual(text.trim(), design, usual);
+function byNamed(
+  text: string,
+  design: Design,
+  usual: readonly Changeable[],
+  units: LengthUnit,
+): Read<SizeRange> {
+  const read = text.includes('=') ? byRange(text, design, units) : byUsual(text.trim(), design, usual, units);
   if (!read.ok) return read;
   const { variable } = read.value;
   const [first, last] = stepsIn(read.value);
   if (first <= last) return read;
-  const step = sayMakersStep(variable, unitsOf(design));
+  const step = sayMakersStep(variable, units);
   return wrong({
     expected: `a range for ${variable.name} with a whole step of ${step} in it`,
     found: shown(text),
@@ -128,7 +129,12 @@ function byNamed(text: string, design: Design, usual: readonly Changeable[]): Re
 }
 
 /** A range by itself: as far as it may be changed on paper, or from half to twice as much. */
-function byUsual(name: string, design: Design, usual: readonly Changeable[]): Read<SizeRange> {
+function byUsual(
+  name: string,
+  design: Design,
+  usual: readonly Changeable[],
+  units: LengthUnit,
+): Read<SizeRange> {
   const named = variableNamed(name, design);
   if (!named.ok) return named;
   const variable = named.value;
@@ -138,18 +144,16 @@ function byUsual(name: string, design: Design, usual: readonly Changeable[]): Re
   if (stated === 0)
     return wrong({ expected: `a range for ${name}, such as \`${name}=0 in..1 in\``, found: 'none' });
   const ends = [0.5 * stated, 2 * stated];
-  const step = makersStep(variable, unitsOf(design));
+  const step = makersStep(variable, units);
   return { ok: true, value: { variable, least: Math.min(...ends), greatest: Math.max(...ends), step } };
 }
 
-function byRange(text: string, design: Design): Read<SizeRange> {
+function byRange(text: string, design: Design, units: LengthUnit): Read<SizeRange> {
   const varied = readVaried(text, design);
   if (!varied.ok) return varied;
   const { variable, count, valueAt } = varied.value;
   if (!text.includes('..') || count < 2)
     return wrong({ expected: `a range for ${variable.name}, such as \`30 in..50 in\``, found: shown(text) });
-  const step = makersStep(variable, unitsOf(design));
+  const step = makersStep(variable, units);
   return { ok: true, value: { variable, least: valueAt(0), greatest: valueAt(count - 1), step } };
 }
-
-const unitsOf = ({ written }: Design): LengthUnit => written.units ?? 'in';

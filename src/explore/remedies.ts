@@ -4,8 +4,9 @@
  */
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Design } from '../design/read-design.js';
-import { changeableIn, type Stage } from './changeable.js';
+import { changeableIn } from './changeable.js';
 import { designFunction } from './design-function.js';
+import type { Stage } from './reaches.js';
 import { changeIn, leastAlone, remedyOf, type Remedy, type Searched } from './remedy.js';
 import { remediesOfTwo } from './remedy-pairs.js';
 import { judgedInSteps } from './stepped-design.js';

@@ -1,9 +1,10 @@
 /** One way to meet a limit that is not met: what is changed, and all that comes of it. */
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { valueAfter, type Changeable, type Stage } from './changeable.js';
+import { valueAfter, type Changeable } from './changeable.js';
 import { leastChange } from './least-change.js';
 import { movesBetween, type Move } from './moves.js';
+import type { Stage } from './reaches.js';
 import { worstOff } from './shortfall.js';
 import type { JudgedInSteps, Steps } from './stepped-design.js';
 

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { checkDesign, withRemedies, type CheckResult } from '../../src/check-design.js';
-import type { Stage } from '../../src/explore/changeable.js';
+import type { Stage } from '../../src/explore/reaches.js';
 import { reportJson } from '../../src/report/json.js';
 import { alterations } from '../../src/names.js';
 import type { LimitObject, ReportObject } from '../../src/report/schema.js';
