@@ -59,7 +59,7 @@ export function slopeAt(less: number | null, here: number, more: number | null, 
   return { slope: kinked ? steeper : (ahead + behind) / 2, kinked };
 }
 
-export function firstOrderOf(slopes: readonly Slope[], errors: readonly ShopError[]): FirstOrder {
+function firstOrderOf(slopes: readonly Slope[], errors: readonly ShopError[]): FirstOrder {
   const parts = slopes.map(({ slope }, i) => ((slope ?? 0) * deviationOf(errors[i]!)) ** 2);
   const variance = parts.reduce((sum, part) => sum + part, 0);
   const effects = slopes.map((slope, i) => ({

@@ -3,7 +3,7 @@ import type { JudgedLimit } from '../checks/verdict.js';
 import type { Judgement } from './judge.js';
 
 /** Below negative, above positive, over the size of the bound; infinite without a number, 0 when it is met. */
-export function offOf({ verdict, value, range: { min, max } }: JudgedLimit): number {
+function offOf({ verdict, value, range: { min, max } }: JudgedLimit): number {
   if (verdict === 'pass') return 0;
   if (value === null) return Infinity;
   const size = Math.max(Math.abs(min ?? 0), Math.abs(max ?? 0)) || 1;

@@ -317,6 +317,12 @@ describe('kicking back', () => {
     expect(off).toHaveLength(2);
   });
 
+  it('is held against the same where nobody sits in it without the child', () => {
+    const off = kicks(`${text}${child}loads: { seated: off, getting-up: off }\n`);
+    expect(off).toEqual(kicks(`${text}${child}`).filter(({ load }) => load === 'getting-up-with-a-child'));
+    expect(off).toHaveLength(2);
+  });
+
   it('is not held against anything where that sitter rests nowhere, and is not judged when off', () => {
     const tight = text
       .replace('radius: 1000', 'radius: 390')
