@@ -1,7 +1,7 @@
 /** `trueroll check FILE…` */
 import { withRemedies } from '../../check-design.js';
 import type { Issue } from '../../design/issue.js';
-import type { Stage } from '../../explore/changeable.js';
+import type { Stage } from '../../explore/reaches.js';
 import { historiesCsv, historiesJson } from '../../report/histories.js';
 import { printJson, reportJson } from '../../report/json.js';
 import { printJunit } from '../../report/junit.js';
