@@ -2,22 +2,21 @@
  * The whole story on one page: text → Design → Chair → motion → measures → verdicts.
  * Reports read its result.
  */
-import { alteredChair } from './chair/altered-chair.js';
 import type { Chair } from './chair/chair.js';
-import { judgeLoads, seatedFigures, type MeasuredLoad } from './checks/judge-loads.js';
+import { judgeLoads, type MeasuredLoad } from './checks/judge-loads.js';
 import { limitsOf } from './checks/limit.js';
 import type { Opinions } from './checks/second-calculation.js';
+import { seatedFigures } from './checks/seated-figures.js';
 import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
 import { allAgree } from './contact/second-opinion.js';
 import type { DesignInSI } from './design/design.js';
 import type { Checked } from './design/issue.js';
-import { issueAt } from './design/issue-at.js';
 import { readDesign } from './design/read-design.js';
-import { resolveDesign } from './design/resolve.js';
+import { designBuilder } from './explore/design-function.js';
 import { remediesFor, type Remedies, type RemedySettings } from './explore/remedies.js';
 import { mostDelicate, type Delicate } from './explore/most-delicate.js';
 import { loadsOf, whyNotRolled } from './loads/loads-of.js';
-import { seatPeople, type People } from './loads/people.js';
+import type { People } from './loads/people.js';
 import { measureLoad } from './measures/catalogue.js';
 import { rollLoads } from './measures/record.js';
 
@@ -54,22 +53,11 @@ export function checkDesign(
 ): Checked<CheckResult> {
   const read = readDesign(text, file);
   if (!read.ok) return read;
-  const resolved = resolveDesign(read.value, values);
-  if (!resolved.ok) return resolved;
-  const built = alteredChair(resolved.value);
-  const design = built.ok ? built.design : resolved.value;
-  const seated = seatPeople(design);
-  if (!built.ok || !seated.ok) {
-    const drawn = built.ok ? [] : built.faults.map(({ path, flaw }) => issueAt(read.value, path, flaw));
-    // A line the wrong way round is told once, where it is drawn.
-    const sitting =
-      seated.ok || !built.ok
-        ? []
-        : seated.faults.map(({ path, ...words }) => issueAt(read.value, path, words));
-    return { ok: false, issues: [...drawn, ...sitting] };
-  }
+  const built = designBuilder(read.value)(values);
+  if (!built.ok) return built;
   const delicate = (): readonly Delicate[] => (values ? [] : mostDelicate(read.value, mostTold));
-  return { ok: true, value: { file, ...checkChair(design, built.chair, seated.people), delicate } };
+  const { design, chair, people } = built;
+  return { ok: true, value: { file, ...checkChair(design, chair, people), delicate } };
 }
 
 /** The same from numbers on: rolls the chair under every load and judges every limit. */

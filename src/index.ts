@@ -20,6 +20,7 @@ export type { Point } from './geometry/point.js';
 export type { MassProperties } from './mass.js';
 export { adjust, type Adjusted } from './explore/adjust.js';
 export type { AdjustRequest } from './explore/adjust-request.js';
+export { toleranceOf, type Tolerance, type ToleranceSettings } from './explore/tolerance.js';
 export { compileSweep, type Sweep, type SweepRequest, type SweepRow } from './explore/sweep.js';
 export { loads, measures, type ChairKind, type LoadId, type MeasureKey } from './names.js';
 export type { Missing, OrMissing } from './numeric/missing.js';

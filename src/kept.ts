@@ -23,3 +23,9 @@ export function keptByPlace<Made>(): (place: number, of: readonly unknown[], mak
   const places: Kept<Made>[] = [];
   return (place, of, make) => (places[place] ??= keptWhileSame<Made>())(of, make);
 }
+
+/** What is asked for is worked out once, when it is asked for. */
+export function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | null = null;
+  return () => (done ??= { value: work() }).value;
+}

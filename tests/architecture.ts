@@ -39,8 +39,8 @@ const packageRooms: Readonly<Record<string, readonly string[]>> = {
   commander: ['cli'],
 };
 
-/** The rooms that may touch the world: files and the terminal, worker threads. */
-const worldlyRooms = ['cli', 'explore'];
+/** The room that may touch the world: files and the terminal, worker threads. */
+const worldlyRoom = 'cli';
 
 /** Names that hold anything and so say nothing. */
 const emptyWords = ['util', 'helper', 'manager', 'service', 'common', 'misc', 'shared', 'stuff'];
@@ -90,9 +90,7 @@ function importProblem(path: string, specifier: string): string | undefined {
   if (specifier === '(computed)') return 'a computed target cannot be checked';
   if (specifier.startsWith('.')) return relativeProblem(path, specifier);
   if (!specifier.startsWith('node:')) return packageProblem(path, specifier);
-  return worldlyRooms.includes(roomOf(path))
-    ? undefined
-    : `only ${worldlyRooms.join(' and ')} touches the world`;
+  return roomOf(path) === worldlyRoom ? undefined : `only ${worldlyRoom} touches the world`;
 }
 
 function relativeProblem(path: string, specifier: string): string | undefined {

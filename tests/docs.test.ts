@@ -27,6 +27,24 @@ describe('the README', () => {
     expect(blockAfter('output: check cabin.yaml')).toBe(stdout);
   });
 
+  it('shows lines that are answered, in their order', async () => {
+    const excerpts = [...readme.matchAll(/<!-- (lines of: (.*)) -->/g)];
+    expect(excerpts).toHaveLength(2);
+    const porch = { 'porch.yaml': readFileSync('fixtures/porch-rocker/design.yaml', 'utf8') };
+    for (const [, comment = '', command = ''] of excerpts) {
+      expect(readme).toContain(`\ntrueroll ${command}\n`);
+      const argv = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? '');
+      const { code, stdout } = await trueroll(argv, { files: porch });
+      expect(code).toBe(0);
+      // Between two marks the lines follow each other.
+      let left = stdout;
+      for (const piece of blockAfter(comment).split(/^…\n/m)) {
+        expect(left).toContain(piece);
+        left = left.slice(left.indexOf(piece) + piece.length);
+      }
+    }
+  }, 30_000);
+
   it('shows limits that are read', async () => {
     const limits = /^limits: .*$/m.exec(readme)?.[0] ?? '';
     const { code, stderr } = await trueroll(['check', 'limits.yaml', '--quiet'], {

@@ -9,7 +9,6 @@
  * and last the back line moves forward along the seat line. Wood that is sawn off a leg, or added to it, is not weighed.
  */
 import type { DesignInSI, OutlineInSI, PartInSI } from '../design/design.js';
-import type { Flaw } from '../geometry/flaw.js';
 import { minus, plus, times, distance, type Point } from '../geometry/point.js';
 import { contactAt, radiusAt } from '../geometry/profile.js';
 import {
@@ -21,74 +20,18 @@ import {
   type RigidMotion,
 } from '../geometry/rigid-motion.js';
 import { nosePlace, tailPlace } from '../geometry/running-surface.js';
-import { addedOnly, alterationNames, type AlterationName } from '../names.js';
+import { alterationNames } from '../names.js';
 import type { Chair } from './chair.js';
-import { standingOf, type Standing } from './standing.js';
-import type { DrawingFault } from './drawing-fault.js';
+import type { Standing } from './standing.js';
 
-export type Alterations = DesignInSI['alterations'];
+type Alterations = DesignInSI['alterations'];
 
 export const isAltered = ({ alterations }: DesignInSI): boolean =>
   alterationNames.some((name) => alterations[name] !== 0);
 
-const ofRockers = ['rocker-radius', 'tail-end', 'nose-end', 'tail-wedge'] as const;
-const ofLegs = ['front-legs', 'back-legs'] as const;
+export const ofRockers = ['rocker-radius', 'tail-end', 'nose-end', 'tail-wedge'] as const;
 
-/** Which alterations this chair can have. */
-export const alterationsOf = (design: DesignInSI, drawn: Chair): AlterationName[] =>
-  alterationNames.filter((name) => whyNot(name, design, drawn, standingOf(drawn)) === null);
-
-function whyNot(
-  name: AlterationName,
-  { parts, seat, back }: DesignInSI,
-  drawn: Chair,
-  { joints }: Standing,
-): Flaw | null {
-  if (isIn(ofRockers, name) && !parts.some(({ outline }) => outline.some(isRocker)))
-    return {
-      expected: 'a chair with a `rocker` outline to change',
-      found: 'none',
-      hint: 'change the outline that it rolls on in the drawing',
-    };
-  if (isIn(ofLegs, name) && joints === null)
-    return { expected: 'a chair with front and back legs on its rockers', found: 'none that stand apart' };
-  if (name === 'back-rest' && !(seat && back))
-    return { expected: 'a seat line and a back line', found: 'not both' };
-  if (name === 'upper-chair' && !(radiusAt(drawn.profile, 0) > 0))
-    return { expected: 'rockers that are round where they touch', found: 'a corner' };
-  return null;
-}
-
-const isIn = (names: readonly AlterationName[], name: AlterationName): boolean => names.includes(name);
-const isRocker = (outline: OutlineInSI): boolean => outline.word === 'rocker' && !outline.hole;
-
-const lessThanNone: Flaw = { expected: '0 or more: it can only be added', found: 'less than 0' };
-
-const movingUpper: readonly AlterationName[] = ['both-legs', 'front-legs', 'back-legs', 'upper-chair'];
-
-/** A leg that was cut, or slid, so that it comes through the rockers: told where the first of those alterations stands. */
-export function faultThrough({ alterations, parts }: DesignInSI, part: number): DrawingFault {
-  const name = movingUpper.find((each) => alterations[each] !== 0) ?? 'both-legs';
-  const flaw = {
-    expected: 'an upper chair that stands on its rockers',
-    found: `the part ${parts[part]!.name} reaching through them to the floor`,
-    hint: 'change less, or draw that part ending higher in the rocker',
-  };
-  return { path: ['alterations', name], flaw };
-}
-
-/** What is altered that this chair does not have. */
-export const alterationFaults = (design: DesignInSI, drawn: Chair, standing: Standing): DrawingFault[] =>
-  alterationNames.flatMap((name) => {
-    const value = design.alterations[name];
-    const flaw =
-      value === 0
-        ? null
-        : value < 0 && isIn(addedOnly, name)
-          ? lessThanNone
-          : whyNot(name, design, drawn, standing);
-    return flaw === null ? [] : [{ path: ['alterations', name], flaw }];
-  });
+export const isRocker = (outline: OutlineInSI): boolean => outline.word === 'rocker' && !outline.hole;
 
 /**
  * @param drawn the chair built as it is drawn

@@ -1,7 +1,8 @@
 /** Builds a chair as it is drawn, and where the design alters it, as it is then. */
 import type { DesignInSI } from '../design/design.js';
 import { keptWhileSame } from '../kept.js';
-import { altered, alterationFaults, faultThrough, isAltered } from './alter.js';
+import { altered, isAltered } from './alter.js';
+import { alterationFaults, faultThrough } from './alterable.js';
 import { chairBuilder } from './build-chair.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';

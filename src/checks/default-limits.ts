@@ -15,6 +15,8 @@ export interface DefaultLimit {
    * for them. Left out: both sides for everybody.
    */
   readonly hurtsOthers?: keyof RangeInSI;
+  /** Its range comes of the chair itself, of `seated`; left out: of what the design says. */
+  readonly againstSeated?: true;
   /** Why there is such a limit. */
   readonly why: string;
 }
@@ -162,6 +164,7 @@ function gettingUp(load: LoadId, range: DefaultLimit['range']): DefaultLimit[] {
     {
       measure: 'kickBackDeg',
       load,
+      againstSeated: true,
       range: (_, { rockerEndBack }) => (rockerEndBack === null ? null : { min: null, max: rockerEndBack }),
       why: 'the empty chair must not kick back past the end of its rockers, as the sitter’s rest counts it',
     },

@@ -4,7 +4,6 @@ import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
 import type { Measured } from '../measures/catalogue.js';
 import { goesOver, type LoadRecord } from '../measures/record.js';
 import { restsNowhere, type NoRest } from '../measures/no-rest.js';
-import type { SeatedFigures } from './default-limits.js';
 import { limitId, type Limit } from './limit.js';
 import { judge, marginIn, type JudgedLimit } from './verdict.js';
 
@@ -58,15 +57,6 @@ export function judgeRolled(limitsOf: LimitsOf, loads: readonly Asked[]): Judged
   }
   return judged;
 }
-
-/** Of each sitter; getting up is counted from the same rest, where the seated load is off. */
-export const seatedFigures =
-  (loads: readonly Asked[]) =>
-  (sitter: string | null): SeatedFigures => {
-    const ids: readonly LoadId[] = ['seated', 'getting-up'];
-    const of = loads.find(({ record: { load } }) => ids.includes(load.id) && load.sitter === sitter);
-    return { rockerEndBack: of?.record.roll.atRest?.back.rockerEnd ?? null };
-  };
 
 const anyRange: RangeInSI = { min: null, max: null };
 

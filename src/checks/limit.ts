@@ -19,6 +19,9 @@ export interface Limit {
   readonly cautioned: RangeInSI | null;
 }
 
+/** For whom a chair is made; for others some limits hold only on the side where missing them hurts. */
+export type MadeFor = 'the first' | 'nobody here';
+
 export const limitId = (load: LoadId, key: string, sitter: string | null): string =>
   [load, key, ...(sitter === null ? [] : [sitter])].join('/');
 
@@ -64,13 +67,16 @@ function statedBy({ limits }: DesignInSI, people: People): Stated {
 /**
  * The limits a design is judged by, by load, then sitter, then measure: the defaults of its kind, each replaced or
  * dropped by what the design states for that load, or failing that without a load.
+ * @param madeFor whether the chair is made for the first of these people, or for somebody who is not among them
  */
 export function limitsOf(
   design: DesignInSI,
   people: People,
   seatedOf: (sitter: string | null) => SeatedFigures,
+  madeFor: MadeFor = 'the first',
 ): Limit[] {
   const { persons } = people;
+  const isMadeFor = (index: number): boolean => madeFor === 'the first' && index === 0;
   const stated = statedBy(design, people);
   const nobody: readonly (string | null)[] = [null];
   const names = persons.map(({ name }) => name);
@@ -81,7 +87,7 @@ export function limitsOf(
     const sitters = loads[load].sitter && names.length > 0 ? names : nobody;
     return sitters.flatMap((sitter, index) =>
       measuresHere.flatMap((measure) =>
-        limitOn(load, measure, sitter, index === 0, design, stated, seatedOf(sitter)),
+        limitOn(load, measure, sitter, isMadeFor(index), design, stated, seatedOf(sitter)),
       ),
     );
   });
@@ -91,7 +97,7 @@ function limitOn(
   load: LoadId,
   measure: MeasureKey,
   sitter: string | null,
-  first: boolean,
+  itsOwn: boolean,
   design: DesignInSI,
   stated: Stated,
   seated: SeatedFigures,
@@ -105,15 +111,15 @@ function limitOn(
   const range = usual.range(design, seated);
   if (range === null) return [];
   const basis = `${defaultBasis}: ${usual.why}`;
-  return [{ ...of, basis, asked: false, ...sidesFor(usual, range, first) }];
+  return [{ ...of, basis, asked: false, ...sidesFor(usual, range, itsOwn) }];
 }
 
 function sidesFor(
   { hurtsOthers }: DefaultLimit,
   both: RangeInSI,
-  first: boolean,
+  itsOwn: boolean,
 ): Pick<Limit, 'range' | 'cautioned'> {
-  if (first || hurtsOthers === undefined) return { range: both, cautioned: null };
+  if (itsOwn || hurtsOthers === undefined) return { range: both, cautioned: null };
   const [min, max] = [
     { min: both.min, max: null },
     { min: null, max: both.max },

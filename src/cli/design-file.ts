@@ -1,7 +1,8 @@
 /** A design file, read and checked. */
 import { checkDesign } from '../check-design.js';
-import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
+import { issueOfWhole, type Checked } from '../design/issue.js';
 import type { ReportedDesign } from '../report/reported-design.js';
+import { refused } from './checked.js';
 import { isFileTrouble, type World } from './world.js';
 
 export interface DesignFile extends ReportedDesign {
@@ -27,11 +28,11 @@ export async function readDesignText(
   world: World,
   path: string,
 ): Promise<Checked<{ readonly text: string; readonly bytes: Uint8Array }>> {
-  const bytes = await bytesOf(world, path);
-  if ('expected' in bytes) return { ok: false, issues: [bytes] };
+  const read = await bytesOf(world, path);
+  if (!read.ok) return read;
+  const bytes = read.value;
   const text = textOf(bytes);
-  if (text === null)
-    return { ok: false, issues: [issueOfWhole(path, 'text (UTF-8)', 'bytes that are no text')] };
+  if (text === null) return refused(issueOfWhole(path, 'text (UTF-8)', 'bytes that are no text'));
   return { ok: true, value: { text, bytes } };
 }
 
@@ -41,12 +42,12 @@ export async function digestOf(bytes: Uint8Array): Promise<string> {
   return createHash('sha256').update(bytes).digest('hex');
 }
 
-async function bytesOf(world: World, path: string): Promise<Uint8Array | Issue> {
+async function bytesOf(world: World, path: string): Promise<Checked<Uint8Array>> {
   try {
-    return await (path === '-' ? world.stdin() : world.files.read(path));
+    return { ok: true, value: await (path === '-' ? world.stdin() : world.files.read(path)) };
   } catch (error) {
     if (!isFileTrouble(error)) throw error;
-    return issueOfWhole(path, 'a design file that can be read', error.message);
+    return refused(issueOfWhole(path, 'a design file that can be read', error.message));
   }
 }
 

@@ -21,9 +21,10 @@ export function progressOf({ stderr, env }: World, what: string): Progress {
       const now = Date.now();
       if (now - told < interval) return;
       [told, shown] = [now, true];
-      const left = count === 0 ? Infinity : ((now - start) / count) * (total - count);
       const say = (number: number): string => number.toLocaleString('en');
-      stderr.write(`\r\u001B[K${say(count)} of ${say(total)} ${what}, ${sayLeft(left)} left`);
+      // At the pace until now, of which nothing is known before the first is done.
+      const left = count === 0 ? '' : `, ${sayTime(((now - start) / count) * (total - count))} left`;
+      stderr.write(`\r\u001B[K${say(count)} of ${say(total)} ${what}${left}`);
     },
     end: () => {
       if (shown) stderr.write('\r\u001B[K');
@@ -33,7 +34,7 @@ export function progressOf({ stderr, env }: World, what: string): Progress {
 }
 
 /** '40 s', '3 min', '2 h'. */
-function sayLeft(milliseconds: number): string {
+function sayTime(milliseconds: number): string {
   const seconds = milliseconds / 1000;
   if (seconds < 90) return `${Math.ceil(seconds)} s`;
   return seconds < 5400 ? `${Math.ceil(seconds / 60)} min` : `${Math.ceil(seconds / 3600)} h`;

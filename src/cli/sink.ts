@@ -1,6 +1,7 @@
 /** Where a long answer goes piece by piece: standard output, or a file that stands only when it is whole. */
-import type { Issue } from '../design/issue.js';
+import type { Checked } from '../design/issue.js';
 import { unwritable, type AnswerSettings } from './answer.js';
+import { refused } from './checked.js';
 import type { World } from './world.js';
 
 export interface Sink {
@@ -17,13 +18,14 @@ export async function sinkFor(
   { stdout, files }: World,
   { out, quiet }: AnswerSettings,
   read: readonly string[],
-): Promise<Sink | Issue> {
+): Promise<Checked<Sink>> {
   if (out !== undefined) {
     try {
       const draft = await files.draft(out, read);
-      return { ...draft, write: (text) => draft.write(text).then(() => true) };
+      const value = { ...draft, write: (text: string) => draft.write(text).then(() => true) };
+      return { ok: true, value };
     } catch (error) {
-      return unwritable(out, error);
+      return refused(unwritable(out, error));
     }
   }
   const write = async (text: string): Promise<boolean> => {
@@ -31,5 +33,5 @@ export async function sinkFor(
     stdout.write(text);
     return stdout.ready();
   };
-  return { write, finish: none, discard: none };
+  return { ok: true, value: { write, finish: none, discard: none } };
 }

@@ -2,47 +2,31 @@
 import { chunksIn } from '../explore/grid.js';
 import { inOrder, type Hand } from '../explore/in-order.js';
 import type { Sweep } from '../explore/sweep.js';
-import type { SweepSummaryObject } from '../report/sweep-schema.js';
-import { noRows, together } from '../report/sweep-summary.js';
-import { refuse, unwritable, type AnswerSettings } from './answer.js';
+import type { AnswerSettings } from './answer.js';
 import { progressOf } from './progress.js';
-import { sinkFor, type Sink } from './sink.js';
+import { writeSweep } from './sweep-output.js';
 import { chunkWork, printerOf, type ChunkAnswer, type SweepTask } from './sweep-work.js';
-import { exitCodes, type World } from './world.js';
-
-/** 128 and the number of the signal, as shells have it. */
-const stoppedByUser = 130;
+import type { World } from './world.js';
 
 /** @param path the design file, which is not written over */
-export async function runSweep(
+export const runSweep = (
   world: World,
   path: string,
   sweep: Sweep,
   task: SweepTask,
   threads: number,
   settings: AnswerSettings,
-): Promise<number> {
-  const sink = await sinkFor(world, settings, [path]);
-  if ('expected' in sink) return refuse(world, [sink]);
-  const crew = crewFor(world, sweep, task, threads);
-  const total = task.stretch.to - task.stretch.from;
-  try {
-    const { summary, heard } = await throughAll(world, sweep, task, crew.hands, sink);
-    if (summary.designs === total || !heard) {
-      await sink.finish();
-      return exitCodes.met;
-    }
-    if (settings.out !== undefined) await sink.discard();
-    const lost = settings.out === undefined ? '' : `; ${settings.out} was not written`;
-    world.stderr.write(`stopped after ${summary.designs} of ${total} designs${lost}\n`);
-    return stoppedByUser;
-  } catch (error) {
-    await sink.discard();
-    return refuse(world, [unwritable(settings.out ?? '', error)]);
-  } finally {
-    crew.dismiss();
-  }
-}
+): Promise<number> =>
+  writeSweep(
+    world,
+    {
+      files: [path],
+      printer: printerOf(sweep, task),
+      total: task.stretch.to - task.stretch.from,
+      chunks: () => throughAll(world, sweep, task, threads),
+    },
+    settings,
+  );
 
 interface Crew {
   readonly hands: readonly Hand<ChunkAnswer>[];
@@ -69,33 +53,29 @@ function crewFor({ threads: others }: World, sweep: Sweep, task: SweepTask, coun
 /** Between chunks a Ctrl-C is heard. */
 const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
-/** @returns what came of what was done, and whether anybody still reads it */
-async function throughAll(
+/** Chunk by chunk; a Ctrl-C ends it after the one at hand. */
+async function* throughAll(
   world: World,
   sweep: Sweep,
   task: SweepTask,
-  hands: readonly Hand<ChunkAnswer>[],
-  sink: Sink,
-): Promise<{ readonly summary: SweepSummaryObject; readonly heard: boolean }> {
-  const total = task.stretch.to - task.stretch.from;
-  const printer = printerOf(sweep, task);
+  threads: number,
+): AsyncGenerator<ChunkAnswer> {
+  const { stretch, chunkSize } = task;
+  const total = stretch.to - stretch.from;
+  const crew = crewFor(world, sweep, task, threads);
   const progress = progressOf(world, 'designs');
-  let [stopped, summary] = [false, noRows];
+  let [stopped, done] = [false, 0];
   const takeBack = world.onStop(() => (stopped = true));
   try {
-    let heard = await sink.write(printer.opening);
-    const chunks = chunksIn(task.stretch, task.chunkSize);
-    for await (const answer of inOrder(chunks, hands, () => stopped || !heard)) {
-      summary = together(summary, answer.summary);
-      if (heard) heard = await sink.write(answer.text);
-      progress.done(summary.designs, total);
-      if (stopped) break;
+    for await (const answer of inOrder(chunksIn(stretch, chunkSize), crew.hands, () => stopped)) {
+      yield answer;
+      done += answer.summary.designs;
+      progress.done(done, total);
+      if (stopped) return;
     }
-    progress.end();
-    if (heard) await sink.write(printer.closing(summary, summary.designs === total));
-    return { summary, heard };
   } finally {
     progress.end();
     takeBack();
+    crew.dismiss();
   }
 }

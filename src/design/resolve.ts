@@ -12,6 +12,7 @@ import { alterationsInSI, errorsInSI, limitsInSI, loadsInSI, type RangeToSI } fr
 import { extraInSI, lineInSI, orNull, outlinesInSI, partInSI, type InSI } from './resolve-parts.js';
 import { childInSI, sittersInSI } from './resolve-people.js';
 import type { WrittenDesign, WrittenPart } from './schema.js';
+import { unitsOf } from './units-of.js';
 import { faultOfRange, faultOfValue, namesWithin, type Value, type ValueRange } from './value.js';
 
 /** What a fault was found in, and what it is. */
@@ -82,7 +83,8 @@ function sectionOf<T>(of: unknown, make: (si: InSI, rangeInSI: RangeToSI) => T):
     );
 }
 
-function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
+function sectionsOf(design: Design): (take: Take) => DesignInSI {
+  const { written, name } = design;
   const floor = sectionOf(written.floor, (si) => floorInSI(written.floor, si));
   const room = sectionOf([written.room, written.spacing], (si) => ({
     wall: orNull(written.room?.wall, si),
@@ -104,7 +106,7 @@ function sectionsOf({ written, name }: Design): (take: Take) => DesignInSI {
   return (take) => ({
     name,
     kind: written.kind ?? 'adult',
-    units: written.units ?? 'in',
+    units: unitsOf(design),
     floor: take(floor),
     ...take(room),
     sitters: take(sitters),

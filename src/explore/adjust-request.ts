@@ -4,13 +4,14 @@ import type { Design } from '../design/read-design.js';
 import { measures } from '../names.js';
 import { compileQuantity } from '../quantity/quantity.js';
 import { shown } from '../quantity/source-text.js';
+import type { LengthUnit } from '../quantity/units.js';
 import { argumentIssue, scopeOf } from './argument.js';
 import { measuresNamed, type AskedMeasure } from './asked-measure.js';
 import { changeableIn, type Changeable } from './changeable.js';
 import type { BuiltDesign } from './design-function.js';
-import { makersStep } from './makers-step.js';
+import { makersStep, sayMakersStep } from './makers-step.js';
+import { stepsIn, type SizeRange } from './size-range.js';
 import { readVaried, variableNamed, wrong, type Read } from './varied.js';
-import type { Variable } from './variables.js';
 
 export interface AdjustRequest {
   readonly text: string;
@@ -27,18 +28,9 @@ export interface Target {
   readonly value: number;
 }
 
-/** A size that is changed, within a range. SI. */
-export interface By {
-  readonly variable: Variable;
-  readonly least: number;
-  readonly greatest: number;
-  /** In which a maker sets it. */
-  readonly step: number;
-}
-
-export interface AskedAdjustment {
+interface AskedAdjustment {
   readonly targets: readonly Target[];
-  readonly by: readonly By[];
+  readonly by: readonly SizeRange[];
 }
 
 export function readAdjustment(
@@ -65,7 +57,7 @@ function taken<T>(issues: Issue[], option: string, text: string, read: Read<T>):
 }
 
 /** Without a sitter it is the first that is meant: the chair is made for him or her. */
-function targetOf(text: string, design: Design, { people }: BuiltDesign): Read<Target> {
+function targetOf(text: string, design: Design, { people, design: inSI }: BuiltDesign): Read<Target> {
   const at = text.indexOf('=');
   if (at < 0) return wrong({ expected: '`measure=value`, such as `period=2.2 s`', found: shown(text) });
   const named = measuresNamed(text.slice(0, at).trim(), people);
@@ -77,8 +69,7 @@ function targetOf(text: string, design: Design, { people }: BuiltDesign): Read<T
       found: `${shown(text)}, which needs sitters or a child`,
     });
   const { kind } = measures[asked.measure];
-  const units = design.written.units ?? 'in';
-  const reading = compileQuantity(text.slice(at + 1).trim(), { kind, units }, scopeOf(design));
+  const reading = compileQuantity(text.slice(at + 1).trim(), { kind, units: inSI.units }, scopeOf(design));
   if (!reading.ok) return wrong(reading.mistake);
   const value = reading.value.valueIn(new Map(design.dimensions.map((each) => [each.name, each.value])));
   return Number.isFinite(value)
@@ -91,13 +82,13 @@ function byOf(
   design: Design,
   stated: BuiltDesign,
   issues: Issue[],
-): By[] {
+): SizeRange[] {
   const usual = changeableIn(design, stated, 'drawing');
   if (request.by.length === 0 && request.to.length === 0)
     return usual.filter(({ variable }) => variable.of === null).map(byInReach);
-  const found: By[] = [];
+  const found: SizeRange[] = [];
   for (const text of request.by) {
-    const [one] = taken(issues, '--by', text, byNamed(text, design, usual));
+    const [one] = taken(issues, '--by', text, byNamed(text, design, usual, stated.design.units));
     if (one === undefined) continue;
     if (found.some(({ variable }) => variable.name === one.variable.name))
       issues.push(
@@ -112,41 +103,57 @@ function byOf(
 }
 
 /** As far as it may be changed on paper. */
-const byInReach = ({ variable, step, from, least, greatest }: Changeable): By => ({
+const byInReach = ({ variable, step, from, least, greatest }: Changeable): SizeRange => ({
   variable,
   step,
   least: Math.min(variable.stated, (from + least) * step),
   greatest: Math.max(variable.stated, (from + greatest) * step),
 });
 
-function byNamed(text: string, design: Design, usual: readonly Changeable[]): Read<By> {
-  const units = design.written.units ?? 'in';
-  if (!text.includes('=')) {
-    const named = variableNamed(text.trim(), design);
-    if (!named.ok) return named;
-    const { name, stated } = named.value;
-    const reach = usual.find(({ variable }) => variable.name === name);
-    if (reach) return { ok: true, value: byInReach(reach) };
-    if (stated === 0)
-      return wrong({ expected: `a range for ${name}, such as \`${name}=0 in..1 in\``, found: 'none' });
-    const ends = [0.5 * stated, 2 * stated];
-    return {
-      ok: true,
-      value: {
-        variable: named.value,
-        least: Math.min(...ends),
-        greatest: Math.max(...ends),
-        step: makersStep(named.value, units),
-      },
-    };
-  }
+function byNamed(
+  text: string,
+  design: Design,
+  usual: readonly Changeable[],
+  units: LengthUnit,
+): Read<SizeRange> {
+  const read = text.includes('=') ? byRange(text, design, units) : byUsual(text.trim(), design, usual, units);
+  if (!read.ok) return read;
+  const { variable } = read.value;
+  const [first, last] = stepsIn(read.value);
+  if (first <= last) return read;
+  const step = sayMakersStep(variable, units);
+  return wrong({
+    expected: `a range for ${variable.name} with a whole step of ${step} in it`,
+    found: shown(text),
+  });
+}
+
+/** A range by itself: as far as it may be changed on paper, or from half to twice as much. */
+function byUsual(
+  name: string,
+  design: Design,
+  usual: readonly Changeable[],
+  units: LengthUnit,
+): Read<SizeRange> {
+  const named = variableNamed(name, design);
+  if (!named.ok) return named;
+  const variable = named.value;
+  const reach = usual.find((one) => one.variable.name === name);
+  if (reach) return { ok: true, value: byInReach(reach) };
+  const { stated } = variable;
+  if (stated === 0)
+    return wrong({ expected: `a range for ${name}, such as \`${name}=0 in..1 in\``, found: 'none' });
+  const ends = [0.5 * stated, 2 * stated];
+  const step = makersStep(variable, units);
+  return { ok: true, value: { variable, least: Math.min(...ends), greatest: Math.max(...ends), step } };
+}
+
+function byRange(text: string, design: Design, units: LengthUnit): Read<SizeRange> {
   const varied = readVaried(text, design);
   if (!varied.ok) return varied;
   const { variable, count, valueAt } = varied.value;
   if (!text.includes('..') || count < 2)
     return wrong({ expected: `a range for ${variable.name}, such as \`30 in..50 in\``, found: shown(text) });
-  return {
-    ok: true,
-    value: { variable, least: valueAt(0), greatest: valueAt(count - 1), step: makersStep(variable, units) },
-  };
+  const step = makersStep(variable, units);
+  return { ok: true, value: { variable, least: valueAt(0), greatest: valueAt(count - 1), step } };
 }

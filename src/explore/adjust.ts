@@ -4,11 +4,11 @@
  */
 import type { Checked } from '../design/issue.js';
 import type { Design } from '../design/read-design.js';
-import { readAdjustment, type AdjustRequest, type By, type Target } from './adjust-request.js';
+import { readAdjustment, type AdjustRequest, type Target } from './adjust-request.js';
 import { designFunction, type BuiltDesign, type DesignFunction } from './design-function.js';
 import { judgeFor, measureIn, type Judgement } from './judge.js';
-import { wholeSteps } from './makers-step.js';
 import { nearestPassing } from './nearest-passing.js';
+import { isStatedWithin, roundedIn, within, type SizeRange } from './size-range.js';
 import { solveOne } from './solve-one.js';
 import { solveSeveral } from './solve-several.js';
 import { statedDesign } from './stated-design.js';
@@ -17,7 +17,7 @@ import { statedDesign } from './stated-design.js';
 export interface Setting {
   /** As they solve it; null: found in whole steps. */
   readonly exact: readonly number[] | null;
-  /** In whole maker's steps. */
+  /** In whole maker's steps; what is not changed as the design states it. */
   readonly rounded: readonly number[];
   /** Of the targets with the rounded ones; null where it has no value. */
   readonly measures: readonly (number | null)[];
@@ -29,7 +29,7 @@ export interface Adjusted {
   readonly stated: BuiltDesign;
   readonly before: Judgement;
   readonly targets: readonly Target[];
-  readonly by: readonly By[];
+  readonly by: readonly SizeRange[];
   readonly solutions: readonly Setting[];
   /** What comes nearest where there is no solution. */
   readonly closest: Setting | null;
@@ -80,29 +80,23 @@ function measuring(
   };
 }
 
-/** The nearest whole step within the range. */
-function roundedIn(value: number, { step, least, greatest }: By): number {
-  const [from, to] = wholeSteps(least, greatest, step);
-  return Math.min(Math.max(Math.round(value / step), from), to) * step;
-}
-
 function settingOf(
   fn: DesignFunction,
   targets: readonly Target[],
   exact: readonly number[] | null,
-  steps: readonly number[],
+  rounded: readonly number[],
 ): Setting {
-  const tried = fn.at(steps);
+  const tried = fn.at(rounded);
   const judgement = tried.ok ? judgeFor()(tried) : null;
   return {
     exact,
-    rounded: steps,
+    rounded,
     measures: targets.map(({ asked }) => judgement && measureIn(judgement, asked)),
     judgement,
   };
 }
 
-function byOne(fn: DesignFunction, target: Target, by: By): Found {
+function byOne(fn: DesignFunction, target: Target, by: SizeRange): Found {
   const measure = measuring(fn, [target]);
   const { solutions, jumps, reach, closest } = solveOne(
     (x) => measure([x])[0] ?? null,
@@ -119,25 +113,21 @@ function byOne(fn: DesignFunction, target: Target, by: By): Found {
   };
 }
 
-function bySeveral(fn: DesignFunction, targets: readonly Target[], by: readonly By[]): Found {
+function bySeveral(fn: DesignFunction, targets: readonly Target[], by: readonly SizeRange[]): Found {
   const measure = measuring(fn, targets);
   const spans = by.map(({ least, greatest }) => greatest - least);
   const at = (z: readonly number[]): number[] =>
     by.map(({ variable }, i) => variable.stated + z[i]! * spans[i]!);
-  const start = measure(at(by.map(() => 0)));
-  const scales = targets.map(({ value }, i) => Math.abs(value) || Math.abs(start[i] ?? 0) || 1);
-  const solved = solveSeveral(
-    (z) => {
-      const values = measure(at(z));
-      return values.includes(null)
-        ? null
-        : values.map((value, i) => (value! - targets[i]!.value) / scales[i]!);
-    },
-    by.map(({ variable: { stated }, least, greatest }, i) => [
-      (least - stated) / spans[i]!,
-      (greatest - stated) / spans[i]!,
-    ]),
+  const bounds = by.map(
+    ({ variable: { stated }, least, greatest }, i) =>
+      [(least - stated) / spans[i]!, (greatest - stated) / spans[i]!] as const,
   );
+  const start = measure(at(bounds.map((ends) => within(0, ends))));
+  const scales = targets.map(({ value }, i) => Math.abs(value) || Math.abs(start[i] ?? 0) || 1);
+  const solved = solveSeveral((z) => {
+    const values = measure(at(z));
+    return values.includes(null) ? null : values.map((value, i) => (value! - targets[i]!.value) / scales[i]!);
+  }, bounds);
   if (solved === null) return nothingFound;
   const exact = at(solved.z);
   const setting = settingOf(
@@ -151,11 +141,11 @@ function bySeveral(fn: DesignFunction, targets: readonly Target[], by: readonly 
 
 function passing(
   fn: DesignFunction,
-  by: readonly By[],
+  by: readonly SizeRange[],
   before: Judgement,
   progress: (done: number, of: number) => void,
 ): Found {
-  if (before.verdict === 'pass') {
+  if (before.verdict === 'pass' && by.every(isStatedWithin)) {
     const stated = by.map(({ variable }) => variable.stated);
     return { ...nothingFound, solutions: [settingOf(fn, [], null, stated)] };
   }

@@ -22,18 +22,28 @@ export const scopeOf = ({ dimensions }: Design): NameScope => {
   return { dimensionOf: (name) => named.get(name), known: [...named.keys()] };
 };
 
-/** What is none of the known words: the nearest of them, or all. */
-export function unknownName(expected: string, found: string, known: readonly string[]): Words {
+/**
+ * What is none of the known words: the nearest of them, or all.
+ * @param besides known too, told after the others
+ */
+export function unknownName(
+  expected: string,
+  found: string,
+  names: readonly string[],
+  besides: readonly string[] = [],
+): Words {
+  const known = [...names, ...besides];
   const nearest = nearestWord(found, known);
-  const few = known.slice(0, most).join(', ') + (known.length > most ? ' …' : '');
+  const few = names.slice(0, glance).join(', ') + (names.length > glance ? ' …' : '');
+  const more = besides.length > 0 ? `; ${besides.join(', ')}` : '';
   const hint =
     nearest !== undefined
       ? `did you mean \`${nearest}\`?`
       : known.length > 0
-        ? `there are ${few}`
+        ? `there are ${few}${more}`
         : undefined;
   return { expected, found: shown(found), ...(hint !== undefined && { hint }) };
 }
 
 /** As many names as can be taken in at a glance. */
-const most = 12;
+const glance = 12;

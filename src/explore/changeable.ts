@@ -1,5 +1,5 @@
 /** What of a chair may still be changed, and how far, when it is on paper, cut, or glued up. */
-import { alterationsOf } from '../chair/alter.js';
+import { alterationsOf } from '../chair/alterable.js';
 import type { Design } from '../design/read-design.js';
 import { namesWithin, type Value } from '../design/value.js';
 import type { AlterationName } from '../names.js';
@@ -7,10 +7,8 @@ import type { BuiltDesign } from './design-function.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { kindOfDimension } from '../quantity/dimension.js';
 import { makersStep, wholeSteps } from './makers-step.js';
+import { reachOf, type Reach, type Stage } from './reaches.js';
 import { variablesOf, type Variable } from './variables.js';
-
-export const stages = ['drawing', 'cut', 'glued'] as const;
-export type Stage = (typeof stages)[number];
 
 /** A dimension with the whole maker's steps that it may be changed by. */
 export interface Changeable {
@@ -25,7 +23,10 @@ export interface Changeable {
 
 /** Of what a drawing states, half as much and as much again: a tail may be twice as long, a leg not less than half. */
 const shares = { less: 0.5, more: 1 };
-/** Either way of what is stated as nothing, SI; other kinds are no sizes of a chair. */
+/**
+ * Either way of what is stated as nothing, metres, kilograms, radians: a hand’s breadth, a pair of shoes, half the range of a
+ * back. Judgement of this project. Other kinds are no sizes of a chair.
+ */
 const fromNothing = { length: 0.1, number: 0.1, mass: 1, angle: (15 * Math.PI) / 180 };
 
 /**
@@ -34,7 +35,7 @@ const fromNothing = { length: 0.1, number: 0.1, mass: 1, angle: (15 * Math.PI) /
  */
 export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): Changeable[] {
   const kept = new Set([...(design.written.keep ?? []), ...notOfTheChair(design)]);
-  const units = design.written.units ?? 'in';
+  const { units } = built.design;
   const possible = alterationsOf(built.design, built.drawn);
   return variablesOf(design)
     .filter(({ name }) => !kept.has(name))
@@ -43,15 +44,15 @@ export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): 
       if (of === null) return stage === 'drawing' ? asList(changeableOf(variable, units)) : [];
       if (!('alteration' in of) || !possible.includes(of.alteration)) return [];
       if (stage === 'drawing' && isDrawnByName(of.alteration, design)) return [];
-      const reach = reaches[of.alteration][stage];
-      return reach === null ? [] : asList(inSteps(variable, reach, units));
+      const reach = reachOf(of.alteration, stage);
+      return reach === null ? [] : asList(changesWithin(variable, reach, units));
     });
 }
 
-/** Who sits in it, how, and what is asked for are given: dimensions that those are made of are not changed to fit. */
+/** Who sits in it, how, where, and what is asked for are given: dimensions that those are made of are not changed to fit. */
 function notOfTheChair({ written, dimensions }: Design): string[] {
-  const { sitters, child, floor, loads, limits } = written;
-  const used = new Set(namesWithin([sitters, child, floor, loads, limits]));
+  const { sitters, child, floor, room, loads, limits } = written;
+  const used = new Set(namesWithin([sitters, child, floor, room, loads, limits]));
   // Each stands after those it is made of.
   for (const { name, expression } of dimensions.toReversed())
     if (used.has(name)) for (const other of expression.names) used.add(other);
@@ -59,29 +60,6 @@ function notOfTheChair({ written, dimensions }: Design): string[] {
 }
 
 const asList = <T>(one: T | null): T[] => (one === null ? [] : [one]);
-
-/** From least to greatest, SI; null: not at that stage. */
-type Reach = readonly [least: number, greatest: number] | null;
-
-const shorter: Reach = [-0.15, 0];
-const trimmed: Reach = [-0.05, 0];
-const added: Reach = [0, 5];
-const slid: Reach = [-0.1, 0.1];
-
-/** Judgement of this project. Once parts are cut they only become shorter; once glued, nothing slides any more. */
-const reaches: Readonly<Record<AlterationName, Readonly<Record<Stage, Reach>>>> = {
-  'rocker-radius': { drawing: [-0.4, 0.6], cut: null, glued: null },
-  'tail-end': { drawing: [-0.15, 0.3], cut: shorter, glued: shorter },
-  'nose-end': { drawing: [-0.15, 0.3], cut: shorter, glued: shorter },
-  'tail-wedge': { drawing: null, cut: [0, 0.025], glued: [0, 0.025] },
-  'both-legs': { drawing: [-0.05, 0.05], cut: trimmed, glued: trimmed },
-  'front-legs': { drawing: [-0.05, 0.05], cut: trimmed, glued: trimmed },
-  'back-legs': { drawing: [-0.05, 0.05], cut: trimmed, glued: trimmed },
-  'upper-chair': { drawing: slid, cut: slid, glued: null },
-  'back-rest': { drawing: slid, cut: slid, glued: null },
-  'tail-weight': { drawing: added, cut: added, glued: added },
-  'nose-weight': { drawing: added, cut: added, glued: added },
-};
 
 /** Whether a named dimension already stands for it: then that is what a maker changes. */
 function isDrawnByName(name: AlterationName, { written }: Design): boolean {
@@ -97,11 +75,7 @@ function isDrawnByName(name: AlterationName, { written }: Design): boolean {
 }
 
 /** Counted from what the design states; null: not one whole step either way. */
-function inSteps(
-  variable: Variable,
-  [least, greatest]: NonNullable<Reach>,
-  units: LengthUnit,
-): Changeable | null {
+function changesWithin(variable: Variable, [least, greatest]: Reach, units: LengthUnit): Changeable | null {
   const step = makersStep(variable, units);
   const from = Math.round(variable.stated / step);
   const [first, last] = wholeSteps(least, greatest, step);
@@ -110,14 +84,14 @@ function inSteps(
 }
 
 /** How far a named dimension may be changed while it is only drawn, whole steps; null: it is none to change. */
-export function changeableOf(variable: Variable, units: LengthUnit): Changeable | null {
+function changeableOf(variable: Variable, units: LengthUnit): Changeable | null {
   const kind = kindOfDimension(variable.dimension);
   if (kind === null || !(kind in fromNothing)) return null;
   const { stated } = variable;
   const nothing = fromNothing[kind as keyof typeof fromNothing];
   const [less, more] =
     stated === 0 ? [nothing, nothing] : [shares.less * Math.abs(stated), shares.more * Math.abs(stated)];
-  return inSteps(
+  return changesWithin(
     variable,
     stated < 0 ? [stated - more, stated + less] : [stated - less, stated + more],
     units,

@@ -36,27 +36,37 @@ export interface DesignFunction {
 }
 
 export function designFunction(design: Design, variables: readonly Variable[]): DesignFunction {
-  const resolve = designResolver(design);
-  const build = alteredChairBuilder();
-  const seat = seater();
+  const build = designBuilder(design);
   const [sized, changed] = [sitterSizer(variables), alterer(variables)];
   return {
     design,
     variables,
-    at: (values, sitters) => {
-      const resolved = resolve(namedValues(variables, values));
-      if (!resolved.ok) return resolved;
-      const own = changed(sized(resolved.value, values), values);
-      const inSI = sitters === undefined ? own : { ...own, sitters };
-      const built = build(inSI);
-      const seated = seat(built.ok ? built.design : inSI);
-      if (built.ok && seated.ok) return { ...built, people: seated.people };
-      const drawn = built.ok ? [] : built.faults.map(({ path, flaw }) => issueAt(design, path, flaw));
-      const sitting = seated.ok
-        ? []
-        : seated.faults.map(({ path, ...words }) => issueAt(design, path, words));
-      return { ok: false, issues: built.ok ? sitting : drawn };
-    },
+    at: (values, sitters) =>
+      build(namedValues(variables, values), (inSI) => {
+        const own = changed(sized(inSI, values), values);
+        return sitters === undefined ? own : { ...own, sitters };
+      }),
+  };
+}
+
+/** Builds a design, and seats its people in it, for named values other than those of the file. */
+export function designBuilder(
+  design: Design,
+): (values?: ReadonlyMap<string, number>, changed?: (inSI: DesignInSI) => DesignInSI) => Tried {
+  const resolve = designResolver(design);
+  const build = alteredChairBuilder();
+  const seat = seater();
+  return (values, changed = (inSI) => inSI) => {
+    const resolved = resolve(values);
+    if (!resolved.ok) return resolved;
+    const inSI = changed(resolved.value);
+    const built = build(inSI);
+    // A line the wrong way round is told once, where it is drawn.
+    if (!built.ok)
+      return { ok: false, issues: built.faults.map(({ path, flaw }) => issueAt(design, path, flaw)) };
+    const seated = seat(built.design);
+    if (seated.ok) return { ...built, people: seated.people };
+    return { ok: false, issues: seated.faults.map(({ path, ...words }) => issueAt(design, path, words)) };
   };
 }
 

@@ -1,6 +1,6 @@
 /** How much each dimension moves each limit's measure, about the chair as drawn. */
 import { deviationOf, type ShopError } from './shop-errors.js';
-import type { Trial } from './trial.js';
+import type { Judged, Trial } from './trial.js';
 
 export interface Effect {
   /** Of the dimension. */
@@ -29,15 +29,15 @@ type Slope = Omit<Effect, 'name' | 'share'>;
 export function firstOrders(
   tryOut: (off: readonly number[]) => Trial,
   errors: readonly ShopError[],
-  drawn: Trial,
+  drawn: Judged,
 ): ReadonlyMap<string, FirstOrder> {
   const steps = errors.map(deviationOf);
   const sides = steps.map((step, i) =>
     [-step, step].map((by) => tryOut(steps.map((_, j) => (j === i ? by : 0)))),
   );
-  const valueIn = (trial: Trial, id: string): number | null => trial?.get(id)?.value ?? null;
+  const valueIn = (trial: Trial, id: string): number | null => trial.judged?.get(id)?.value ?? null;
   return new Map(
-    [...(drawn ?? [])].flatMap(([id, { value }]) => {
+    [...drawn].flatMap(([id, { value }]) => {
       if (value === null) return [];
       const slopes = sides.map(([less, more], i) =>
         slopeAt(valueIn(less!, id), value, valueIn(more!, id), steps[i]!),
@@ -59,7 +59,7 @@ export function slopeAt(less: number | null, here: number, more: number | null, 
   return { slope: kinked ? steeper : (ahead + behind) / 2, kinked };
 }
 
-export function firstOrderOf(slopes: readonly Slope[], errors: readonly ShopError[]): FirstOrder {
+function firstOrderOf(slopes: readonly Slope[], errors: readonly ShopError[]): FirstOrder {
   const parts = slopes.map(({ slope }, i) => ((slope ?? 0) * deviationOf(errors[i]!)) ** 2);
   const variance = parts.reduce((sum, part) => sum + part, 0);
   const effects = slopes.map((slope, i) => ({

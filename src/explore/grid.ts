@@ -8,7 +8,7 @@ export interface Grid {
   readonly valuesAt: (index: number) => number[];
 }
 
-/** More than a machine gets through in a day. */
+/** Half a day of a machine of two cores: a range mistyped is no sweep. */
 export const mostDesigns = 1e9;
 
 export function gridOf(varied: readonly Varied[]): Grid {

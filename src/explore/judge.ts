@@ -2,14 +2,10 @@
  * Limits judged on a chair of a sweep or a search: the same verdicts as a check gives, but only of the loads that are
  * wanted, and a measure is worked out only when a limit or somebody asks for it.
  */
-import {
-  groupedByLoad,
-  judgeRolled,
-  seatedFigures,
-  type LimitsOf,
-  type MeasuredLoad,
-} from '../checks/judge-loads.js';
-import { limitsOf } from '../checks/limit.js';
+import { defaultLimits } from '../checks/default-limits.js';
+import { groupedByLoad, judgeRolled, type LimitsOf, type MeasuredLoad } from '../checks/judge-loads.js';
+import { limitsOf, type MadeFor } from '../checks/limit.js';
+import { seatedFigures } from '../checks/seated-figures.js';
 import { worst, type JudgedLimit, type Verdict } from '../checks/verdict.js';
 import { keptWhileSame } from '../kept.js';
 import { loadsOf } from '../loads/loads-of.js';
@@ -35,8 +31,9 @@ export interface Judgement {
 export function judgeFor(
   wanted: readonly LoadId[] = loadIds,
   whom?: ReadonlySet<string | null>,
-): (built: BuiltDesign) => Judgement {
-  const limitsFor = keptLimits(wanted);
+  madeFor?: MadeFor,
+): (built: Pick<BuiltDesign, 'chair' | 'design' | 'people'>) => Judgement {
+  const limitsFor = keptLimits(wanted, madeFor);
   return (built) => {
     const { chair, design, people } = built;
     const all = loadsOf(design, chair, people, wanted);
@@ -51,7 +48,7 @@ export function judgeFor(
 }
 
 /** Each measure once, when it is asked for. */
-export function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
+function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
   const known = new Map<MeasureKey, OrMissing<number>>();
   return {
     get: (key) => {
@@ -64,17 +61,18 @@ export function askedOf(record: LoadRecord): Pick<Measured, 'get'> {
 }
 
 /** The loads of which a default limit is held against another figure of the same chair. */
-const heldAgainst: readonly LoadId[] = ['getting-up', 'getting-up-with-a-child'];
+const heldAgainst = new Set(defaultLimits.filter((limit) => limit.againstSeated).map(({ load }) => load));
 
 /** Limits are the same for every chair of a sweep, unless one is held against a figure of the chair itself. */
 function keptLimits(
   wanted: readonly LoadId[],
-): (built: BuiltDesign, loads: readonly JudgedLoad[]) => LimitsOf {
+  madeFor: MadeFor | undefined,
+): (built: Pick<BuiltDesign, 'design' | 'people'>, loads: readonly JudgedLoad[]) => LimitsOf {
   const kept = keptWhileSame<LimitsOf>();
-  const changing = heldAgainst.some((load) => wanted.includes(load));
+  const changing = wanted.some((load) => heldAgainst.has(load));
   return ({ design, people }, loads) =>
     kept([design.kind, design.floor, design.limits, people, ...(changing ? [loads] : [])], () =>
-      groupedByLoad(limitsOf(design, people, seatedFigures(loads))),
+      groupedByLoad(limitsOf(design, people, seatedFigures(loads), madeFor)),
     );
 }
 

@@ -48,7 +48,7 @@ export const linesOf = (
   });
 
 /** How often each line is missed by those points, and any of them. */
-function missesOf(
+function missesOnLines(
   lines: readonly Line[],
   errors: readonly ShopError[],
   points: readonly (readonly number[])[],
@@ -135,7 +135,7 @@ export function loosestTolerances(
   const most = mostUnder(chance, points.length);
   const errorsAt = (steps: Steps): ShopError[] => withSteps(errors, steps, held);
   const loosest = errors.map(({ variable }) => (isLength(variable) ? held.length - 1 : null));
-  const straight = (tried: readonly ShopError[]): Misses => missesOf(lines, tried, points);
+  const straight = (tried: readonly ShopError[]): Misses => missesOnLines(lines, tried, points);
   const chosen = closer(loosest, most, lines, errorsAt, straight, Infinity);
   const proved = closer(chosen.steps, most, lines, errorsAt, prove, mostProofs);
   const any = proportionOf(proved.any, points.length);

@@ -1,6 +1,7 @@
 /** The step in which a maker sets a size: whole sixteenths of an inch or whole millimetres, tenths of a pound, half degrees. */
 import { kindOfDimension } from '../quantity/dimension.js';
 import { isImperial, metresPer, units as unitTable, type LengthUnit } from '../quantity/units.js';
+import { formatNumber } from '../quantity/print.js';
 import type { Variable } from './variables.js';
 
 const sixteenth = metresPer.in / 16;
@@ -29,7 +30,7 @@ export function makersStep(
 }
 
 /** A size this near to a whole step, in steps, is on it: sixteenths come back from metres rounded. */
-const rounding = 1e-9;
+export const rounding = 1e-9;
 
 /** The whole steps from one size to another, both counted in. */
 export const wholeSteps = (
@@ -40,3 +41,22 @@ export const wholeSteps = (
   Math.ceil(least / step - rounding),
   Math.floor(greatest / step + rounding),
 ];
+
+/** Of a step that makers set a size in: '1/16 in', '0.05 kg'. */
+export function sayMakersStep(variable: Pick<Variable, 'dimension' | 'stated'>, units: LengthUnit): string {
+  const imperial = isImperial(units);
+  switch (kindOfDimension(variable.dimension)) {
+    case 'length':
+      return imperial ? '1/16 in' : '1 mm';
+    case 'mass':
+      return imperial ? '0.1 lb' : '0.05 kg';
+    case 'angle':
+      return '0.5 deg';
+    case 'time':
+      return '0.05 s';
+    default:
+      return formatNumber(makersStep(variable, units), stepDecimals);
+  }
+}
+
+const stepDecimals = 4;

@@ -16,7 +16,7 @@ export interface Delicate {
 }
 
 /** A size that may be off by more is not delicate, metres: the trade sees that with the bare eye. */
-export const most = 4 * metresPer.in;
+export const farthest = 4 * metresPer.in;
 
 /** Long against the rounding of a rest, short against every radius. */
 const step = metresPer.in / 32;
@@ -36,7 +36,7 @@ export function mostDelicate(design: Design, count: number): Delicate[] {
   return variables
     .flatMap(({ name }, i) => {
       const reach = nearest(drawn, moved(i, step));
-      return reach === null || Math.abs(reach.by) > most ? [] : [{ name, i, ...reach }];
+      return reach === null || Math.abs(reach.by) > farthest ? [] : [{ name, i, ...reach }];
     })
     .sort(closerFirst)
     .slice(0, count)
@@ -45,7 +45,7 @@ export function mostDelicate(design: Design, count: number): Delicate[] {
       by: mended(reach, (by) => moved(i, by)),
       limit: reach.limit,
     }))
-    .filter(({ by }) => Math.abs(by) <= most)
+    .filter(({ by }) => Math.abs(by) <= farthest)
     .sort(closerFirst);
 }
 
@@ -63,7 +63,7 @@ function seatedLimits(design: Design, variables: readonly Variable[]): (values: 
   };
 }
 
-interface Reach {
+interface Crossing {
   readonly by: number;
   readonly bound: number;
   readonly limit: JudgedLimit;
@@ -72,7 +72,7 @@ interface Reach {
 /** Chords to where the last one led (secants): the curve between is gentle, and two come within a hundredth of an inch. */
 const chords = 2;
 
-function mended({ by: first, bound, limit: { id, value } }: Reach, moved: (by: number) => Limits): number {
+function mended({ by: first, bound, limit: { id, value } }: Crossing, moved: (by: number) => Limits): number {
   let by = first;
   for (let chord = 0; chord < chords; chord++) {
     const reached = moved(by).get(id)?.value ?? null;
@@ -83,8 +83,8 @@ function mended({ by: first, bound, limit: { id, value } }: Reach, moved: (by: n
 }
 
 /** Of the limits that are met as drawn the bound that the straight lines come to first. */
-function nearest(drawn: Limits, ahead: Limits): Reach | null {
-  const reaches = [...drawn.values()].flatMap((limit): Reach[] => {
+function nearest(drawn: Limits, ahead: Limits): Crossing | null {
+  const reaches = [...drawn.values()].flatMap((limit): Crossing[] => {
     const { id, verdict, value, range } = limit;
     const next = ahead.get(id)?.value ?? null;
     if (verdict !== 'pass' || value === null || next === null || next === value) return [];
@@ -92,7 +92,7 @@ function nearest(drawn: Limits, ahead: Limits): Reach | null {
       bound === null ? [] : [{ by: ((bound - value) / (next - value)) * step, bound, limit }],
     );
   });
-  return reaches.reduce<Reach | null>(
+  return reaches.reduce<Crossing | null>(
     (best, one) => (best === null || Math.abs(one.by) < Math.abs(best.by) ? one : best),
     null,
   );

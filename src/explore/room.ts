@@ -3,7 +3,7 @@
  * far as asked; negative where it is not met. What has its bound at 0, or one value only, leaves no such measure.
  */
 import type { JudgedLimit } from '../checks/verdict.js';
-import type { MeasureKey } from '../names.js';
+import type { LoadId, MeasureKey } from '../names.js';
 
 export function roomOf({ range: { min, max }, margin }: JudgedLimit): number | null {
   if (margin === null) return null;
@@ -23,25 +23,36 @@ export function tightest(
   return least;
 }
 
-/** What a sitter feels, and the share of room that it keeps in a comfortable chair (judgement of this project). */
-const felt: Readonly<Partial<Record<MeasureKey, number>>> = {
-  periodS: 0.25,
-  seatSlopeDeg: 0.25,
-  backAngleDeg: 0.25,
-  rockerLeftBackM: 0.5,
+interface Felt {
+  /** On which the limits of a kind look at it. */
+  readonly load: LoadId;
+  /** The share of room that it keeps in a comfortable chair (judgement of this project). */
+  readonly room: number;
+}
+
+/** What a sitter feels. */
+const felt: Readonly<Partial<Record<MeasureKey, Felt>>> = {
+  periodS: { load: 'seated', room: 0.25 },
+  seatSlopeDeg: { load: 'seated', room: 0.25 },
+  backAngleDeg: { load: 'seated', room: 0.25 },
+  rockerLeftBackM: { load: 'leaning-back-hard', room: 0.5 },
 };
+const feltOn = [...new Set(Object.values(felt).map(({ load }) => load))];
 
 /**
  * Comfortable: every limit is met, one full rock, seat slope and back lie in the middle three quarters of their ranges,
- * and a hard lean leaves half as much rocker again as it must; for everybody. With nobody in it no chair is.
+ * and a hard lean leaves half as much rocker again as it must; for everybody. With nobody in it no chair is, nor is one
+ * that was not put through the loads in which all that is felt.
+ * @param rolled the loads that it was put through
  */
-export function isComfortable(limits: readonly JudgedLimit[]): boolean {
+export function isComfortable(limits: readonly JudgedLimit[], rolled: readonly LoadId[]): boolean {
+  if (!feltOn.every((load) => rolled.includes(load))) return false;
   const ofSitters = limits.filter(
     ({ measure, sitter }) => sitter !== null && measure !== null && measure in felt,
   );
   return (
     ofSitters.length > 0 &&
     limits.every(({ verdict }) => verdict === 'pass') &&
-    ofSitters.every((limit) => (roomOf(limit) ?? 1) >= felt[limit.measure!]!)
+    ofSitters.every((limit) => (roomOf(limit) ?? 1) >= felt[limit.measure!]!.room)
   );
 }

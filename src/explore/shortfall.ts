@@ -1,8 +1,9 @@
 /** How far limits are from being met. */
 import type { JudgedLimit } from '../checks/verdict.js';
+import type { Judgement } from './judge.js';
 
 /** Below negative, above positive, over the size of the bound; infinite without a number, 0 when it is met. */
-export function offOf({ verdict, value, range: { min, max } }: JudgedLimit): number {
+function offOf({ verdict, value, range: { min, max } }: JudgedLimit): number {
   if (verdict === 'pass') return 0;
   if (value === null) return Infinity;
   const size = Math.max(Math.abs(min ?? 0), Math.abs(max ?? 0)) || 1;
@@ -10,10 +11,22 @@ export function offOf({ verdict, value, range: { min, max } }: JudgedLimit): num
   return max !== null && value > max ? (value - max) / size : Infinity;
 }
 
-/** Of the worst of them. */
-export const worstOff = (limits: readonly JudgedLimit[]): number =>
-  limits.map(offOf).reduce((worst, off) => (Math.abs(off) > Math.abs(worst) ? off : worst), 0);
+/**
+ * Of the worst of some limits, as they are judged now. Of a chair that comes to rest the limit that it does is not judged
+ * at all; of one that does not, limits on where it rests are not.
+ */
+export function worstOff(goals: readonly JudgedLimit[], now: Pick<Judgement, 'loads' | 'limits'>): number {
+  const judged = new Map(now.limits.map((limit) => [limit.id, limit]));
+  const off = goals.map(({ id, measure, load }) => {
+    const limit = judged.get(id);
+    if (limit) return offOf(limit);
+    if (!now.loads.some(({ record }) => record.load.id === load))
+      throw new RangeError(`worstOff: ${load} was not rolled for ${id}`);
+    return measure === null ? 0 : Infinity;
+  });
+  return off.reduce((worst, one) => (Math.abs(one) > Math.abs(worst) ? one : worst), 0);
+}
 
 /** The sum over all, what has no number counted as one: fewer and smaller misses come closer. */
-export const shortfallIn = (limits: readonly JudgedLimit[]): number =>
+export const missedInAll = (limits: readonly JudgedLimit[]): number =>
   limits.reduce((sum, limit) => sum + Math.min(1, Math.abs(offOf(limit))), 0);

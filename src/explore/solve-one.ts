@@ -4,7 +4,7 @@
  * function has no value the edge of that stretch is found and looked at too. A change of sides by a jump, as where a chair
  * finds another rest, is no solution.
  */
-import { maximum } from '../numeric/maximum.js';
+import { topOf } from '../numeric/maximum.js';
 import { rootBetween } from '../numeric/root.js';
 
 /** null: it has no value there. */
@@ -15,7 +15,7 @@ export interface SolvedOne {
   readonly solutions: readonly number[];
   /** Where it jumps over the target. */
   readonly jumps: readonly number[];
-  /** Least and greatest value that was seen; null: it has none anywhere. */
+  /** Least and greatest value, on hills and in hollows that may come to the target too; null: it has none anywhere. */
   readonly reach: readonly [least: number, greatest: number] | null;
   /** Where it comes nearest to the target. */
   readonly closest: number | null;
@@ -34,12 +34,12 @@ interface Sample {
 
 export function solveOne(f: OfOne, target: number, from: number, to: number): SolvedOne {
   const stretches = stretchesOf(f, target, from, to);
-  const seen = stretches.flat().map(({ off }) => off);
-  if (seen.length === 0) return { solutions: [], jumps: [], reach: null, closest: null };
-  const [least, greatest] = [Math.min(...seen), Math.max(...seen)];
-  const near = onTarget * Math.max(Math.abs(target), greatest - least);
+  if (stretches.length === 0) return { solutions: [], jumps: [], reach: null, closest: null };
   const off = (x: number): number => (f(x) ?? NaN) - target;
   const tops = stretches.map((samples) => withTurns(off, samples));
+  const seen = tops.flat().map((sample) => sample.off);
+  const [least, greatest] = [Math.min(...seen), Math.max(...seen)];
+  const near = onTarget * Math.max(Math.abs(target), greatest - least);
   const roots = tops.flatMap((samples) => rootsIn(off, samples, near));
   return {
     solutions: roots.filter(({ solves }) => solves).map(({ x }) => x),
@@ -52,11 +52,12 @@ export function solveOne(f: OfOne, target: number, from: number, to: number): So
 /** Samples of each stretch over which it has a value, its edges too. */
 function stretchesOf(f: OfOne, target: number, from: number, to: number): Sample[][] {
   const stretches: Sample[][] = [];
-  let before: { readonly x: number; readonly value: number | null } | undefined;
+  let before: Looked | undefined;
   for (let i = 0; i <= steps; i++) {
     const x = i === steps ? to : from + ((to - from) * i) / steps;
     const value = f(x);
-    const edge = before && (before.value === null) !== (value === null) ? edgeOf(f, before.x, x) : null;
+    const edge =
+      before && (before.value === null) !== (value === null) ? edgeOf(f, before, { x, value }) : null;
     if (value !== null && (before === undefined || before.value === null)) stretches.push([]);
     if (edge !== null) stretches.at(-1)!.push({ x: edge, off: f(edge)! - target });
     if (value !== null) stretches.at(-1)!.push({ x, off: value - target });
@@ -65,15 +66,24 @@ function stretchesOf(f: OfOne, target: number, from: number, to: number): Sample
   return stretches;
 }
 
-/** The last place with a value between one with and one without, to the last digits. */
-function edgeOf(f: OfOne, a: number, b: number): number {
-  let [valued, without] = f(a) === null ? [b, a] : [a, b];
+interface Looked {
+  readonly x: number;
+  readonly value: number | null;
+}
+
+/** The last place with a value between one with and one without. */
+const edgeOf = (f: OfOne, a: Looked, b: Looked): number =>
+  lastWhere((x) => f(x) !== null, ...(a.value === null ? ([b.x, a.x] as const) : ([a.x, b.x] as const)));
+
+/** Between a place where something holds and one where it does not, to the last digits. */
+function lastWhere(holds: (x: number) => boolean, yes: number, no: number): number {
+  let [inside, outside] = [yes, no];
   for (let i = 0; i < halvings; i++) {
-    const middle = (valued + without) / 2;
-    if (f(middle) === null) without = middle;
-    else valued = middle;
+    const middle = (inside + outside) / 2;
+    if (holds(middle)) inside = middle;
+    else outside = middle;
   }
-  return valued;
+  return inside;
 }
 
 /** Of a 128th of a range: nothing nearer can be told apart. */
@@ -88,17 +98,13 @@ function withTurns(off: (x: number) => number, samples: readonly Sample[]): Samp
       (beside) => beside === undefined || (beside.off - here.off) * side >= 0,
     );
     if (side === 0 || !turns || (left === undefined && right === undefined)) return [here];
-    let top = here;
-    maximum(
-      (x) => {
-        const there = off(x);
-        if ((top.off - there) * side > 0) top = { x, off: there };
-        return Number.isNaN(there) ? -Infinity : -side * there;
-      },
-      (left ?? here).x,
-      (right ?? here).x,
-    );
-    if (top === here) return [here];
+    const nearer = (at: number): number => {
+      const there = off(at);
+      return Number.isNaN(there) ? -Infinity : -side * there;
+    };
+    const { x, value } = topOf(nearer, (left ?? here).x, (right ?? here).x);
+    if (value <= -side * here.off) return [here];
+    const top = { x, off: -side * value };
     return top.x < here.x ? [top, here] : [here, top];
   });
 }
@@ -110,12 +116,18 @@ interface Root {
 }
 
 function rootsIn(off: (x: number) => number, samples: readonly Sample[], near: number): Root[] {
-  const isOn = (sample: Sample | undefined): boolean => sample !== undefined && Math.abs(sample.off) <= near;
+  const isNear = (value: number): boolean => Math.abs(value) <= near;
+  const isOn = (sample: Sample | undefined): boolean => sample !== undefined && isNear(sample.off);
   return samples.flatMap((here, i): Root[] => {
     const before = samples[i - 1];
-    if (isOn(here)) return isOn(before) ? [] : [{ x: here.x, solves: true }];
+    if (isOn(here) && isOn(before)) return [];
+    if (isOn(here)) {
+      const stretch = before !== undefined && isOn(samples[i + 1]);
+      const x = stretch ? lastWhere((at) => isNear(off(at)), here.x, before.x) : here.x;
+      return [{ x, solves: true }];
+    }
     if (before === undefined || isOn(before) || before.off * here.off > 0) return [];
     const x = rootBetween(off, before.x, here.x);
-    return [{ x, solves: Math.abs(off(x)) <= near }];
+    return [{ x, solves: isNear(off(x)) }];
   });
 }

@@ -28,14 +28,17 @@ const still = 1e-9;
 const difference = 1e-5;
 
 /**
- * @param bounds of z, 0 within
+ * @param bounds of z; it begins from 0, or where that lies outside from the end that is nearer
  * @returns null: there is no value to begin from
  */
 export function solveSeveral(
   f: OfSeveral,
   bounds: readonly (readonly [number, number])[],
 ): SolvedSeveral | null {
-  const start = bounds.map(() => 0);
+  const start = inRange(
+    bounds.map(() => 0),
+    bounds,
+  );
   const first = f(start);
   if (first === null) return null;
   let [z, left]: [readonly number[], readonly number[]] = [start, first];
@@ -45,9 +48,9 @@ export function solveSeveral(
     if (tried === null) break;
     const moved = Math.max(...tried.z.map((value, i) => Math.abs(value - z[i]!)));
     [z, left] = [tried.z, tried.left];
-    if (sizeOf(left) <= met && moved <= still) return { z, left, solved: true };
+    if (largest(left) <= met && moved <= still) return { z, left, solved: true };
   }
-  return { z, left, solved: sizeOf(left) <= met };
+  return { z, left, solved: largest(left) <= met };
 }
 
 interface Place {
@@ -55,7 +58,7 @@ interface Place {
   readonly left: readonly number[];
 }
 
-const sizeOf = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
+const largest = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
 
 function stepFrom(
   f: OfSeveral,
@@ -107,7 +110,7 @@ function backedOff(
   for (let share = 1; share > 1e-3; share /= 2) {
     const tried = z.map((value, i) => value + share * (next[i]! - value));
     const there = f(tried);
-    if (there !== null && (sizeOf(there) < sizeOf(left) || sizeOf(there) <= met))
+    if (there !== null && (largest(there) < largest(left) || largest(there) <= met))
       return { z: tried, left: there };
   }
   return null;

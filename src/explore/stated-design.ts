@@ -1,4 +1,4 @@
-/** A design as its file states it: where every exploration begins. */
+/** A design as its file states it: where what is asked on a command line begins. */
 import type { Checked } from '../design/issue.js';
 import { readDesign, type Design } from '../design/read-design.js';
 import { designFunction, type BuiltDesign } from './design-function.js';

@@ -10,13 +10,13 @@ import { judgeFor, type Judgement } from './judge.js';
 export type Steps = ReadonlyMap<number, number>;
 
 /**
- * Judges the design with so many steps of each change; null: it cannot be built. Only the loads and sitters of some
- * limits are rolled, or all. Each is judged once.
+ * The design with so many steps of each change, judged; null: it cannot be built. Only the loads and sitters of
+ * some limits are rolled, or all.
  */
-export function judgedInSteps(
-  design: Design,
-  changeable: readonly Changeable[],
-): (steps: Steps, goals: readonly JudgedLimit[] | null) => Judgement | null {
+export type JudgedInSteps = (steps: Steps, goals: readonly JudgedLimit[] | null) => Judgement | null;
+
+/** Each is judged once. */
+export function judgedInSteps(design: Design, changeable: readonly Changeable[]): JudgedInSteps {
   const { at } = designFunction(
     design,
     changeable.map(({ variable }) => variable),
@@ -26,7 +26,7 @@ export function judgedInSteps(
   return (steps, goals) => {
     const loads = goals && [...new Set(goals.map(({ load }) => load))];
     const whom = goals && new Set(goals.map(({ sitter }) => sitter));
-    const name = `${loads?.join() ?? ''} ${whom ? [...whom].join() : ''}`;
+    const name = JSON.stringify([loads, whom && [...whom]]);
     const counts = changeable.map((_, i) => steps.get(i) ?? 0);
     const key = `${name}: ${counts.join(' ')}`;
     const before = known.get(key);

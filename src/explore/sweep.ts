@@ -1,4 +1,4 @@
-/** A sweep: named dimensions over ranges, each design built, rolled and judged. */
+/** A sweep: dimensions, sizes of sitters and alterations over ranges, each design built, rolled and judged. */
 import { describeIssue, issueOfWhole, type Checked, type Issue } from '../design/issue.js';
 import type { Design } from '../design/read-design.js';
 import type { People } from '../loads/people.js';
@@ -30,7 +30,7 @@ export interface SweepRequest {
 export interface SweepRow {
   /** Number in the sweep, from 1. */
   readonly number: number;
-  /** SI, one a varied dimension. */
+  /** SI, one of each that is varied. */
   readonly values: readonly number[];
   /** SI, one a column; null where it has no value. */
   readonly measures: readonly (number | null)[];
@@ -74,7 +74,7 @@ export function compileSweep(request: SweepRequest): Checked<Sweep> {
   const judge = judgeFor(loads);
   const rowAt = (index: number): SweepRow => {
     const values = grid.valuesAt(index);
-    return rowOf(index + 1, values, at(values), columns, judge);
+    return rowOf(index + 1, values, at(values), columns, loads, judge);
   };
   return { ok: true, value: { design, people, grid, loads, columns, rowAt } };
 }
@@ -91,7 +91,7 @@ function variedIn({ vary }: SweepRequest, design: Design, issues: Issue[]): Vari
     if (read.ok && !again) varied.push(read.value);
     else {
       const words = read.ok
-        ? { expected: 'each dimension once', found: `${read.value.variable.name} again` }
+        ? { expected: 'each once', found: `${read.value.variable.name} again` }
         : read.words;
       issues.push(argumentIssue({ option: '--vary', text }, words));
     }
@@ -175,6 +175,7 @@ function rowOf(
   values: readonly number[],
   tried: Tried,
   columns: readonly AskedMeasure[],
+  loads: readonly LoadId[],
   judge: ReturnType<typeof judgeFor>,
 ): SweepRow {
   if (!tried.ok) {
@@ -189,7 +190,7 @@ function rowOf(
     values,
     measures: columns.map((column) => measureIn(judgement, column)),
     verdict,
-    comfortable: isComfortable(limits),
+    comfortable: isComfortable(limits, loads),
     notMet: limits.flatMap((limit) => (limit.verdict === 'pass' ? [] : [limit.id])),
     tightest: verdict === 'pass' ? tightest(limits) : null,
     problem: null,

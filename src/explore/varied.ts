@@ -4,6 +4,7 @@
  */
 import type { Words } from '../design/places.js';
 import type { Design } from '../design/read-design.js';
+import { alterationNames } from '../names.js';
 import { shown } from '../quantity/source-text.js';
 import { unknownName } from './argument.js';
 import { readValue } from './value-of-variable.js';
@@ -32,13 +33,8 @@ export function variableNamed(name: string, design: Design): Read<Variable> {
   const variables = variablesOf(design);
   const variable = variables.find((each) => each.name === name);
   if (variable) return { ok: true, value: variable };
-  return wrong(
-    unknownName(
-      'a dimension of the design',
-      name,
-      variables.map((each) => each.name),
-    ),
-  );
+  const own = variables.filter(({ of }) => of === null || 'sitter' in of).map((each) => each.name);
+  return wrong(unknownName('a dimension, a size of a sitter or an alteration', name, own, alterationNames));
 }
 
 function valuesOf(text: string, variable: Variable, design: Design): Read<Varied> {
@@ -80,7 +76,7 @@ function rangeOf(text: string, dots: number, variable: Variable, design: Design)
   if (!high!.ok) return wrong(high!.mistake);
   const [from, to] = [low!.value, high!.value];
   if (from > to) return wrong({ expected: 'the lower end first', found: shown(text), hint: 'swap the ends' });
-  if (colon < 0) return inSteps(variable, from, to, usualCount);
+  if (colon < 0) return evenly(variable, from, to, usualCount);
   return stepped(text.slice(colon + 1).trim(), variable, from, to, design);
 }
 
@@ -89,7 +85,7 @@ function stepped(step: string, variable: Variable, from: number, to: number, des
   if (counted) {
     const count = Number(counted[1]);
     return count >= 1
-      ? inSteps(variable, from, to, count)
+      ? evenly(variable, from, to, count)
       : wrong({ expected: 'one value or more', found: shown(step) });
   }
   const read = readValue(step, variable, design);
@@ -106,7 +102,7 @@ function stepped(step: string, variable: Variable, from: number, to: number, des
 /** An end this share of a step beyond the last value is on it: sixteenths come back from metres rounded. */
 const roundingOfStep = 1e-9;
 
-function inSteps(variable: Variable, from: number, to: number, count: number): Read<Varied> {
+function evenly(variable: Variable, from: number, to: number, count: number): Read<Varied> {
   const last = Math.max(1, count - 1);
   const valueAt = (index: number): number => (index === last ? to : from + ((to - from) * index) / last);
   return { ok: true, value: { variable, count: from === to ? 1 : count, valueAt } };

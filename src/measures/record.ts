@@ -1,5 +1,6 @@
 /** Each load is rolled once into a record; a measure is a plain reading of it. */
 import type { Chair } from '../chair/chair.js';
+import { once } from '../kept.js';
 import type { MassProperties } from '../mass.js';
 import { standardSwing, type Load } from '../loads/load.js';
 import { missing, missingBeside, type OrMissing } from '../numeric/missing.js';
@@ -39,12 +40,6 @@ export function rollLoads(chair: Chair, loads: readonly Load[], resistance: numb
     const worst = once(() => worstMoment(chair, load, roll.atRest?.rest.lean ?? null));
     return { chair, load, roll, motion, worst, noRest, resistance, emptyRest };
   });
-}
-
-/** What is asked for is worked out once. */
-function once<T>(work: () => T): () => T {
-  let done: { readonly value: T } | null = null;
-  return () => (done ??= { value: work() }).value;
 }
 
 const rollOne = (chair: Chair, body: MassProperties, swing: number): RollRecord =>

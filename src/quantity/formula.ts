@@ -3,6 +3,7 @@
  * reaches it, and in its answer only the nodes below have a meaning.
  */
 import { create, parseDependencies, type FactoryFunctionMap } from 'mathjs/number';
+import { once } from '../kept.js';
 import { dimensionOf } from './dimension.js';
 import {
   applied,
@@ -58,15 +59,14 @@ function withoutOrder(tokens: readonly Token[]): Node | null {
 const symbol = (index: number): SymbolNode => ({ type: 'SymbolNode', name: `q${index}` });
 
 function parsed(tokens: readonly Token[]): Node {
-  parser ??= newParser();
-  return parser(tokens.map(placeholder).join(' ')) as unknown as Node;
+  return parser()(tokens.map(placeholder).join(' ')) as unknown as Node;
 }
 
 /** Made when it is first needed: to start it takes longer than to read a small design. */
-let parser: ReturnType<typeof newParser> | undefined;
-
-// mathjs declares each of its `…Dependencies` as possibly undefined.
-const newParser = () => create({ parseDependencies } as unknown as FactoryFunctionMap).parse;
+const parser = once(
+  // mathjs declares each of its `…Dependencies` as possibly undefined.
+  () => create({ parseDependencies } as unknown as FactoryFunctionMap).parse,
+);
 
 function placeholder(token: Token, index: number): string {
   if (token.kind === 'operator' || token.kind === 'sign') return token.sign;

@@ -54,7 +54,7 @@ export function adjustmentJson({ file, sha256, adjusted }: ReportedAdjustment): 
 }
 
 export function settingObjectOf(
-  { exact, rounded: steps, measures, judgement }: Setting,
+  { exact, rounded: sizes, measures, judgement }: Setting,
   { stated, before, by, targets }: Adjusted,
 ): SettingObject {
   const limits = judgement?.limits ?? [];
@@ -64,7 +64,7 @@ export function settingObjectOf(
   return {
     values: by.map(({ variable }, i) => {
       const { factor } = unitOf(variable, stated.design.units);
-      return { exact: exact && rounded(exact[i]! / factor), to: rounded(steps[i]! / factor) };
+      return { exact: exact && rounded(exact[i]! / factor), to: rounded(sizes[i]! / factor) };
     }),
     measures: measures.map((value, i) =>
       value === null ? null : rounded(value * jsonFactor(targets[i]!.asked.measure)),

@@ -1,8 +1,11 @@
 /** An adjustment for people: what to set, what comes of it, and the line to put into the design. */
+import type { Design } from '../design/read-design.js';
 import type { Adjusted, Setting } from '../explore/adjust.js';
-import type { By, Target } from '../explore/adjust-request.js';
+import type { Target } from '../explore/adjust-request.js';
 import { measureIn } from '../explore/judge.js';
 import { movesBetween } from '../explore/moves.js';
+import type { SizeRange } from '../explore/size-range.js';
+import type { Variable } from '../explore/variables.js';
 import { settingObjectOf } from './adjust-json.js';
 import { isAlteration, sayAlteration } from './alteration-words.js';
 import { measureWords, sayValue, whoOf } from './measure-words.js';
@@ -47,7 +50,7 @@ function asked(adjusted: Adjusted): string[] {
   return [...wanted, ranges];
 }
 
-function sayBy({ variable, least, greatest }: By, { stated }: Adjusted): string {
+function sayBy({ variable, least, greatest }: SizeRange, { stated }: Adjusted): string {
   const { unit, factor } = unitOf(variable, stated.design.units);
   return `${variable.name} from ${sayInUnit(least / factor, unit)} to ${sayInUnit(greatest / factor, unit)}`;
 }
@@ -91,9 +94,7 @@ function settingLines(setting: Setting, adjusted: Adjusted, settings: Settings):
     ...sizeLines(setting, adjusted, settings),
     ...limits,
     ...movedTable(setting, adjusted, settings),
-    ...(lineFor(setting, adjusted) === ''
-      ? []
-      : [wrap(`To put into the design: ${lineFor(setting, adjusted)}`, columns)]),
+    ...linesFor(setting, adjusted).map((line) => wrap(`To put into the design${line}`, columns)),
   ];
 }
 
@@ -121,13 +122,14 @@ function sizeLines(
 }
 
 /** By more than a rounding, which is told as no change. */
-const isChanged = ({ variable: { stated }, step }: By, value: number): boolean =>
+const isChanged = ({ variable: { stated }, step }: SizeRange, value: number): boolean =>
   Math.abs(value - stated) > 1e-6 * step;
 
-function saySize({ variable }: By, value: number, { stated }: Adjusted): string {
+function saySize({ variable }: SizeRange, value: number, { stated }: Adjusted): string {
   const { unit, factor } = unitOf(variable, stated.design.units);
-  if (isAlteration(variable.name)) return sayAlteration(variable.name, value / factor, unit);
-  return `${variable.name} ${sayInUnit(variable.stated / factor, unit)} → ${sayInUnit(value / factor, unit)}`;
+  const [from, to] = [variable.stated / factor, value / factor];
+  if (isAlteration(variable.name)) return sayAlteration(variable.name, to, unit, from);
+  return `${variable.name} ${sayInUnit(from, unit)} → ${sayInUnit(to, unit)}`;
 }
 
 /** What of the limits' measures moves by what a maker would read. */
@@ -149,23 +151,34 @@ function movedTable(
   );
 }
 
-/** '`dimensions: { radius: 35 in }`'; a sitter's size in words. */
-function lineFor({ rounded }: Setting, { by, stated }: Adjusted): string {
-  const written = by.flatMap((one, i) => {
-    const { variable } = one;
-    if (!isChanged(one, rounded[i]!)) return [];
-    const { unit, factor } = unitOf(variable, stated.design.units);
-    const at = variable.of === null ? 'dimensions' : 'alteration' in variable.of ? 'alterations' : 'sitters';
-    return [{ at, said: `${variable.name}: ${sayInUnit(rounded[i]! / factor, unit)}` }];
+/** ': dimensions: { radius: 35 in }'; of a sitter's size where it goes, ', sitter shortest: mass: 87 lb'. */
+function linesFor({ rounded }: Setting, { design, by, stated }: Adjusted): string[] {
+  const headed = new Map<string, string[]>();
+  by.forEach((one, i) => {
+    if (!isChanged(one, rounded[i]!)) return;
+    const { unit, factor } = unitOf(one.variable, stated.design.units);
+    const { head, key } = placeOf(one.variable, design);
+    headed.set(head, [...(headed.get(head) ?? []), `${key}: ${sayInUnit(rounded[i]! / factor, unit)}`]);
   });
-  const groups = [...new Set(written.map(({ at }) => at))];
-  return groups
-    .map(
-      (group) =>
-        `${group}: { ${written
-          .filter(({ at }) => at === group)
-          .map(({ said }) => said)
-          .join(', ')} }`,
-    )
-    .join(' and ');
+  return [...headed].map(([head, values]) =>
+    head.startsWith(',') ? `${head}: ${values.join(', ')}` : `: ${head}: { ${values.join(', ')} }`,
+  );
+}
+
+/** Under which heading of the design file a size is written, and as what: the word that the file has for it. */
+function placeOf(
+  { name, of }: Variable,
+  { written: { sitters } }: Design,
+): { readonly head: string; readonly key: string } {
+  if (of === null) return { head: 'dimensions', key: name };
+  if ('alteration' in of) return { head: 'alterations', key: name };
+  if (sitters === undefined || sitters === 'standard') throw new RangeError(`placeOf: no sitter for ${name}`);
+  const { name: sitter, height, weight } = sitters[of.sitter]!;
+  const key =
+    of.size === 'stature' && height !== undefined
+      ? 'height'
+      : of.size === 'mass' && weight !== undefined
+        ? 'weight'
+        : of.size;
+  return { head: `, sitter ${sitter}`, key };
 }

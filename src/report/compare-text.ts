@@ -5,7 +5,7 @@ import { dimensionTable, massTable, movedTables, unmatchedLoads } from './compar
 import type { Compared } from './compared.js';
 import { limitChangeWords, sayLimitChange } from './limit-change-words.js';
 import { printable } from './printable.js';
-import { tableLines, type Table } from './table.js';
+import { paintedTable, type Table } from './table.js';
 import type { Style, TextSettings } from './text-settings.js';
 import { sayVerdict } from './verdict-words.js';
 import { wrap } from './wrap.js';
@@ -73,14 +73,12 @@ function changedBounds(compared: Compared, settings: CompareSettings): string[] 
   );
 }
 
-function lines({ title, heads, rows }: Table, { columns, paint }: CompareSettings): string[] {
+function lines({ title, heads, rows }: Table, settings: CompareSettings): string[] {
   const clean = rows.map(({ label, cells }) => ({
     label: printable(label),
     cells: cells.map((cell) => cell && printable(cell)),
   }));
-  return tableLines({ title: printable(title), heads, rows: clean }, columns, (text) =>
-    paint('heading', text),
-  );
+  return paintedTable({ title: printable(title), heads, rows: clean }, settings);
 }
 
 const listed = (title: string, texts: readonly string[], settings: CompareSettings): string[] =>

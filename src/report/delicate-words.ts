@@ -4,7 +4,7 @@ import type { Delicate } from '../explore/most-delicate.js';
 import { formatLength } from '../quantity/print.js';
 import { printedStep } from '../quantity/printed-step.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { measureWords, whoOf } from './measure-words.js';
+import { limitedWords, whoOf } from './measure-words.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';
 
@@ -19,8 +19,7 @@ export function delicateLines(
 /** 'touch: 1/2 in less, and tallest is out of a limit: seat slope, front higher'. */
 export function sayDelicate({ name, by, limit }: Delicate, units: LengthUnit): string {
   const { load, sitter, measure } = limit;
-  const what = measure === null ? 'comes to rest on its rockers' : measureWords[measure];
-  return `${name}: ${sayLess(by, units)}, and ${whoOf(load, sitter)} is out of a limit: ${what}`;
+  return `${name}: ${sayLess(by, units)}, and ${whoOf(load, sitter)} is out of a limit: ${limitedWords(measure)}`;
 }
 
 /** Rounded down: what is said is not yet out, but for less than a step. */

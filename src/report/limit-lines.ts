@@ -3,7 +3,7 @@ import type { CheckResult } from '../check-design.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { sayLimit } from './limit-words.js';
 import { whoOf } from './measure-words.js';
-import type { Remedy } from '../explore/remedies.js';
+import type { Remedy } from '../explore/remedy.js';
 import { sayRemedy } from './remedy-words.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';

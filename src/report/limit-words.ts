@@ -1,7 +1,7 @@
 /** A limit in a maker's words and units: whose, of what, what was wanted, what came out, how far off and why. */
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { measureWords, sayValue, whoOf } from './measure-words.js';
+import { limitedWords, sayValue, whoOf } from './measure-words.js';
 import { sayReason } from './say-reason.js';
 
 export interface LimitWords {
@@ -20,19 +20,18 @@ export function limitWords(limit: JudgedLimit, units: LengthUnit): LimitWords {
   const { load, sitter, measure, range, value, reason } = limit;
   const who = whoOf(load, sitter);
   const why = reason === null ? null : sayReason(reason, units);
-  if (measure === null) return { who, ...rest, why };
+  const what = limitedWords(measure);
+  if (measure === null) return { who, what, wanted: 'a rest', value: null, off: null, why };
   const say = (number: number): string => sayValue(measure, number, units);
   return {
     who,
-    what: measureWords[measure],
+    what,
     wanted: sayRange(range, say),
     value: value === null ? null : say(value),
     off: sayOff(limit, say),
     why,
   };
 }
-
-const rest = { what: 'comes to rest on its rockers', wanted: 'a rest', value: null, off: null } as const;
 
 function sayOff(
   { measure, range, value, margin }: JudgedLimit,

@@ -1,15 +1,7 @@
 /** What a maker calls each measure, and its value in the units of the workshop. */
 import { measures, type LoadId, type MeasureKey } from '../names.js';
-import {
-  formatDegrees,
-  formatJoules,
-  formatKilograms,
-  formatLength,
-  formatNewtons,
-  formatNumber,
-  formatSeconds,
-} from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { sayOfKind } from './kind-words.js';
 
 export const measureWords: Readonly<Record<MeasureKey, string>> = {
   restAngleDeg: 'settles at, back of the drawing',
@@ -54,6 +46,10 @@ export const measureWords: Readonly<Record<MeasureKey, string>> = {
   minFloorForceRatio: 'least force on the floor, over the weight',
 };
 
+/** What a limit is about; null: that the chair comes to rest at all. */
+export const limitedWords = (measure: MeasureKey | null): string =>
+  measure === null ? 'comes to rest on its rockers' : measureWords[measure];
+
 /** What a load is called, after the sitter's name if it has one. */
 export const loadWords: Readonly<Record<LoadId, string>> = {
   empty: 'empty',
@@ -75,20 +71,8 @@ export function whoOf(load: LoadId, sitter: string | null): string {
 
 /** A value of a measure, SI, as a maker reads it. */
 export function sayValue(key: MeasureKey, value: number, units: LengthUnit): string {
-  switch (measures[key].kind) {
-    case 'length':
-      return formatLength(value, units);
-    case 'angle':
-      return formatDegrees(value);
-    case 'time':
-      return formatSeconds(value);
-    case 'force':
-      return formatNewtons(value);
-    case 'energy':
-      return formatJoules(value);
-    case 'mass':
-      return formatKilograms(value);
-    default:
-      return formatNumber(value);
-  }
+  const { kind } = measures[key];
+  const said = sayOfKind(kind, value, units);
+  if (said === null) throw new RangeError(`sayValue: ${key} is a ${kind}`);
+  return said;
 }

@@ -1,6 +1,7 @@
 /** What to change so that a limit is met: as data in the units of the design, and in a maker's words. */
+import { limitId } from '../checks/limit.js';
 import type { JudgedLimit } from '../checks/verdict.js';
-import type { Remedy, RemedyChange } from '../explore/remedies.js';
+import type { Remedy, RemedyChange } from '../explore/remedy.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { isAlteration, sayAlteration } from './alteration-words.js';
@@ -24,7 +25,7 @@ export function remedyObject(
     breaks: [...breaks],
     moves: Object.fromEntries(
       moves.map(({ load, measure: moved, sitter, by }) => [
-        [load, moved, ...(sitter === null ? [] : [sitter])].join('/'),
+        limitId(load, moved, sitter),
         rounded(by * jsonFactor(moved)),
       ]),
     ),
@@ -40,11 +41,11 @@ function changeObject(
 }
 
 /** 'radius 39 in → 41 in and front legs 1/4 in shorter'. */
-export const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): string =>
+const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): string =>
   changes
     .map((change) => {
       const { dimension, from, to, unit } = changeObject(change, units);
-      if (isAlteration(dimension)) return sayAlteration(dimension, to, unit);
+      if (isAlteration(dimension)) return sayAlteration(dimension, to, unit, from);
       return `${dimension} ${sayInUnit(from, unit)} → ${sayInUnit(to, unit)}`;
     })
     .join(' and ');

@@ -5,7 +5,7 @@ import type { LoadRecord } from '../measures/record.js';
 import { jsonFactor, measures, type Kind } from '../names.js';
 import { formatLength, formatNumber } from '../quantity/print.js';
 import { loadWords, measureWords, whoOf } from './measure-words.js';
-import { tableLines } from './table.js';
+import { paintedTable } from './table.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';
 
@@ -45,7 +45,7 @@ const saySlide = ([, { slide }]: Asked, units: CheckResult['design']['units']): 
 /** Every number of it. */
 export function secondOpinionLines(
   { opinions, design }: CheckResult,
-  { paint, columns }: Pick<TextSettings, 'paint' | 'columns'>,
+  settings: Pick<TextSettings, 'paint' | 'columns'>,
 ): string[] {
   if (opinions === null) return [];
   const asked = [...opinions];
@@ -73,8 +73,8 @@ export function secondOpinionLines(
     return [`${whoIn(one)}: ${[...moved, ...off, `Not looked at: ${notCovered.join('; ')}`].join('. ')}.`];
   });
   return [
-    ...tableLines({ title, heads, rows }, columns, (text) => paint('heading', text)),
-    ...notes.map((note) => wrap(note, columns, '  ', '    ')),
+    ...paintedTable({ title, heads, rows }, settings),
+    ...notes.map((note) => wrap(note, settings.columns, '  ', '    ')),
   ];
 }
 

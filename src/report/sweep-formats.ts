@@ -1,12 +1,17 @@
 /** A sweep as text, CSV, JSON Lines, JSON, or a share of it to be joined: each row by itself, so that threads may print them. */
 import type { Stretch } from '../explore/grid.js';
 import { inCsv } from './csv.js';
-import type { ShareHeadObject, SweepHeadObject, SweepRowObject, SweepSummaryObject } from './sweep-schema.js';
+import type {
+  ShareEndObject,
+  ShareHeadObject,
+  SweepHeadObject,
+  SweepRowObject,
+  SweepSummaryObject,
+} from './sweep-schema.js';
 import { sweepText } from './sweep-text.js';
 import type { TextSettings } from './text-settings.js';
 
-export const sweepFormats = ['text', 'csv', 'jsonl', 'json'] as const;
-export type SweepFormat = (typeof sweepFormats)[number];
+export type SweepFormat = 'text' | 'csv' | 'jsonl' | 'json';
 
 export interface SweepPrinter {
   readonly opening: string;
@@ -72,14 +77,8 @@ function json(head: SweepHeadObject): SweepPrinter {
   };
 }
 
-/** The last line of a share tells that it is whole. */
-export interface ShareEnd {
-  readonly end: number;
-  readonly rows: number;
-}
-
 export function sharePrinter(head: ShareHeadObject, { from, to }: Stretch): SweepPrinter {
-  const end: ShareEnd = { end: head.share, rows: to - from };
+  const end: ShareEndObject = { end: head.share, rows: to - from };
   return {
     opening: `${JSON.stringify(head)}\n`,
     row: lineOf,

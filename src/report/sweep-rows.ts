@@ -1,6 +1,7 @@
 /** What a sweep answers, as plain data in the units of the design: all its formats are made of this. */
+import { limitId } from '../checks/limit.js';
+import { unitsOf } from '../design/units-of.js';
 import type { Sweep, SweepRow } from '../explore/sweep.js';
-import { nameOfAsked, type AskedMeasure } from '../explore/asked-measure.js';
 import type { Varied } from '../explore/varied.js';
 import { jsonFactor } from '../names.js';
 import { rounded } from './rounded.js';
@@ -10,7 +11,7 @@ import { unitOf } from './variable-words.js';
 
 /** @param sha256 digest of the design file */
 export function sweepHead({ design, grid, loads, columns }: Sweep, sha256: string | null): SweepHeadObject {
-  const units = design.written.units ?? 'in';
+  const units = unitsOf(design);
   return {
     sweepVersion: 1,
     tool,
@@ -18,7 +19,7 @@ export function sweepHead({ design, grid, loads, columns }: Sweep, sha256: strin
     designs: grid.count,
     varied: grid.varied.map((varied) => variedObject(varied, units)),
     loads: [...loads],
-    columns: columns.map((column) => ({ name: columnName(column), ...column })),
+    columns: columns.map((column) => ({ name: nameOf(column), ...column })),
   };
 }
 
@@ -43,14 +44,12 @@ function variedObject(
 }
 
 /** With the unit ending of the contract: `seated/periodS/shortest`. */
-function columnName(asked: AskedMeasure): string {
-  const [load, , ...sitter] = nameOfAsked(asked).split('/');
-  return [load, asked.measure, ...sitter].join('/');
-}
+const nameOf = ({ load, measure, sitter }: Sweep['columns'][number]): string =>
+  limitId(load, measure, sitter);
 
 /** Makes objects of rows. */
 export function sweepRowsOf({ grid, columns, design }: Sweep): (row: SweepRow) => SweepRowObject {
-  const units = design.written.units ?? 'in';
+  const units = unitsOf(design);
   const factors = grid.varied.map(({ variable }) => unitOf(variable, units).factor);
   const scales = columns.map(({ measure }) => jsonFactor(measure));
   return (row) => ({

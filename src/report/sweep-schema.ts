@@ -1,4 +1,4 @@
-/** The shape of the JSON of a sweep. Its types are read from here; the schema itself is loaded only to be printed. */
+/** The shape of the JSON of a sweep. Its types are read from here; a share of a sweep is proved by it. */
 import * as z from 'zod';
 import { loadIds, measureKeys } from '../names.js';
 import { designSchema, toolSchema } from './design-schema.js';
@@ -10,7 +10,7 @@ const head = {
   sweepVersion: z.literal(1),
   tool: toolSchema,
   design: designSchema.extend({ units: z.enum(lengthUnits) }),
-  designs: z.number().describe('how many there are in the whole sweep'),
+  designs: z.int().describe('how many there are in the whole sweep'),
   varied: z
     .array(
       z.strictObject({
@@ -34,15 +34,20 @@ const head = {
   ),
 };
 
-/** Of the first line of a share; `sweep` is a digest of design and request. */
-export const shareHeadSchema = z.strictObject({
-  share: z.int(),
-  of: z.int(),
-  sweep: z.string(),
-  head: z.strictObject(head),
-});
+/** Of the first line of a share; `sweep` is a digest of version, design and request. */
+export const shareHeadSchema = z
+  .strictObject({
+    share: z.int().min(1),
+    of: z.int(),
+    sweep: z.string(),
+    head: z.strictObject(head),
+  })
+  .refine(({ share, of }) => share <= of);
 
-const row = z.strictObject({
+/** The last line of a share tells that it is whole. */
+export const shareEndSchema = z.strictObject({ end: z.int(), rows: z.int() });
+
+export const sweepRowSchema = z.strictObject({
   design: z.number().describe('its number, from 1'),
   values: z.array(z.number()).describe('one for each of `varied`, in its unit'),
   measures: z.array(z.number().nullable()).describe('one for each of `columns`; null where it has no value'),
@@ -68,17 +73,18 @@ const summary = z.strictObject({
     .array(z.tuple([z.number(), z.number()]))
     .nullable()
     .describe('least and greatest value of each of `varied` among those that pass'),
-  roomiest: row.nullable().describe('the design whose tightest limit has the most room'),
+  roomiest: sweepRowSchema.nullable().describe('the design whose tightest limit has the most room'),
 });
 
 export const sweepSchema = z.strictObject({
   ...head,
-  rows: z.array(row),
+  rows: z.array(sweepRowSchema),
   whole: z.boolean().describe('false: it was stopped'),
   summary,
 });
 
 export type ShareHeadObject = z.infer<typeof shareHeadSchema>;
+export type ShareEndObject = z.infer<typeof shareEndSchema>;
 export type SweepHeadObject = ShareHeadObject['head'];
-export type SweepRowObject = z.infer<typeof row>;
+export type SweepRowObject = z.infer<typeof sweepRowSchema>;
 export type SweepSummaryObject = z.infer<typeof summary>;

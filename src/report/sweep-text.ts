@@ -1,5 +1,6 @@
 /** A sweep as a table for people: a line a design, sitters side by side, and what came of it. */
 import { measures, jsonFactor, type MeasureKey } from '../names.js';
+import type { LengthUnit } from '../quantity/units.js';
 import { widest as widestLine } from './text-settings.js';
 import { loadWords, sayValue } from './measure-words.js';
 import { printable } from './printable.js';
@@ -93,11 +94,23 @@ function groupsOf({ columns, design: { units } }: SweepHeadObject): Group[] {
   });
 }
 
-/** Of a usual value without its unit; a rarer one pushes its line to the right. */
-function widestOf(measure: MeasureKey, units: SweepHeadObject['design']['units']): number {
+/** A column holds values as long as these, without their unit; a rarer one pushes its line to the right. */
+const usualLengths: Readonly<Record<LengthUnit, string>> = {
+  in: '7-15/16',
+  ft: '15.25',
+  mm: '1250',
+  cm: '99.5',
+  m: '0.905',
+};
+const usualAngle = '12.5';
+const usualTime = '2.03';
+/** Of kilograms, newtons, joules and pure numbers. */
+const usualNumber = '102.5';
+
+function widestOf(measure: MeasureKey, units: LengthUnit): number {
   const { kind } = measures[measure];
-  if (kind === 'length') return units === 'in' ? '7-15/16'.length : units === 'm' || units === 'ft' ? 5 : 4;
-  return kind === 'angle' || kind === 'time' ? 4 : 5;
+  if (kind === 'length') return usualLengths[units].length;
+  return (kind === 'angle' ? usualAngle : kind === 'time' ? usualTime : usualNumber).length;
 }
 
 /** ' in', '°', ' s'. */

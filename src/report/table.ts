@@ -1,5 +1,6 @@
 /** Tables of words: a label column and right-aligned columns, set in blocks that keep to the width. */
 import { printable } from './printable.js';
+import type { TextSettings } from './text-settings.js';
 import { padEnd, padStart, shortened, textWidth } from './text-width.js';
 
 export interface Table {
@@ -18,6 +19,12 @@ const indent = '  ';
 const gap = 2;
 /** Columns that a heading may take. */
 export const longestHead = 16;
+
+/** Its lines as they are shown: as wide as the screen, its headings painted. */
+export const paintedTable = (
+  table: Table,
+  { columns, paint }: Pick<TextSettings, 'columns' | 'paint'>,
+): string[] => tableLines(table, columns, (text) => paint('heading', text));
 
 /** Lines; the first of each block is its heading. None where there is nothing to show. */
 export function tableLines(

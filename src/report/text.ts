@@ -12,7 +12,7 @@ import { delicateLines } from './delicate-words.js';
 import { basisLine, limitLine, overLine, remedyLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { secondLine, secondOpinionLines } from './second-opinion-words.js';
-import { longestHead, tableLines } from './table.js';
+import { longestHead, paintedTable } from './table.js';
 import type { TextSettings } from './text-settings.js';
 import { shortened } from './text-width.js';
 import { sayVerdict } from './verdict-words.js';
@@ -124,7 +124,7 @@ function table(
   rows: readonly Row[],
   loads: readonly MeasuredLoad[],
   { design, loads: all }: CheckResult,
-  { columns, paint }: TextSettings,
+  settings: TextSettings,
 ): string[] {
   const standing = loads.filter(({ record }) => record.noRest === null);
   const heads = standing.map(({ record }) => headOf(record.load));
@@ -132,7 +132,7 @@ function table(
     label,
     cells: standing.map((load) => say(load, design.units, all)),
   }));
-  return tableLines({ title, heads, rows: cells }, columns, (text) => paint('heading', text));
+  return paintedTable({ title, heads, rows: cells }, settings);
 }
 
 const firstLoads: readonly LoadId[] = ['empty', 'seated', 'with-a-child'];
@@ -198,7 +198,7 @@ function allLimits({ limits, design }: CheckResult, settings: TextSettings): str
   return [settings.paint('heading', 'Limits'), ...lines];
 }
 
-function partWeights({ chair }: CheckResult, { paint, columns }: TextSettings): string[] {
+function partWeights({ chair }: CheckResult, settings: TextSettings): string[] {
   const row = (label: string, mass: number) => ({
     label,
     cells: [formatPounds(mass), formatKilograms(mass)],
@@ -208,7 +208,7 @@ function partWeights({ chair }: CheckResult, { paint, columns }: TextSettings): 
   );
   const rows = [...parts, row('the whole chair', chair.body.mass)];
   const title = 'Weights, to check on a scale';
-  return tableLines({ title, heads: ['lb', 'kg'], rows }, columns, (text) => paint('heading', text));
+  return paintedTable({ title, heads: ['lb', 'kg'], rows }, settings);
 }
 
 function assumed(result: CheckResult, { paint, columns, all, assumed: whole }: TextSettings): string[] {

@@ -10,7 +10,7 @@ import { tool } from './tool.js';
 import type { ToleranceObject } from './tolerance-schema.js';
 import { toleranceAssumptions, type ReportedTolerance } from './tolerance-words.js';
 
-export function toleranceJson({ file, sha256, tolerance }: ReportedTolerance): ToleranceObject {
+function toleranceJson({ file, sha256, tolerance }: ReportedTolerance): ToleranceObject {
   const { design, settings, errors, shop, loosest, people } = tolerance;
   return {
     toleranceVersion: 1,

@@ -8,12 +8,18 @@ import { formatNumber } from '../quantity/print.js';
 import { percentileSource } from '../sitter/percentiles.js';
 import { saySize } from './fine-words.js';
 import type { Assumption } from './schema.js';
+import type { TextSettings } from './text-settings.js';
 
 /** A tolerance report of one file. */
 export interface ReportedTolerance {
   readonly file: string;
   readonly sha256: string | null;
   readonly tolerance: Tolerance;
+}
+
+export interface ToleranceTextSettings extends Pick<TextSettings, 'columns' | 'paint'> {
+  /** Limits too that nothing moves. */
+  readonly all: boolean;
 }
 
 /** Tenths of a hundredth up to ten in a hundred, whole ones above. */

@@ -1,8 +1,8 @@
 /** Rules of the contract about limits that a whole check shows: order and ids, other sides, rests, loads that are off. */
 import { describe, expect, it } from 'vitest';
 import { defaultLimits, type SeatedFigures } from '../../src/checks/default-limits.js';
-import { seatedFigures } from '../../src/checks/judge-loads.js';
 import { limitsOf } from '../../src/checks/limit.js';
+import { seatedFigures } from '../../src/checks/seated-figures.js';
 import type { DesignInSI } from '../../src/design/design.js';
 import { chairKinds, type ChairKind, type LoadId, type MeasureKey } from '../../src/names.js';
 import { checked, oneArc, reported, sitters } from '../reading.js';
@@ -314,6 +314,12 @@ describe('kicking back', () => {
   it('is held against the same where the seated load is off', () => {
     const off = kicks(`${text}loads: { seated: off }\n`);
     expect(off).toEqual(kicks(text));
+    expect(off).toHaveLength(2);
+  });
+
+  it('is held against the same where nobody sits in it without the child', () => {
+    const off = kicks(`${text}${child}loads: { seated: off, getting-up: off }\n`);
+    expect(off).toEqual(kicks(`${text}${child}`).filter(({ load }) => load === 'getting-up-with-a-child'));
     expect(off).toHaveLength(2);
   });
 

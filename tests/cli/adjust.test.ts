@@ -6,8 +6,9 @@ import { reportJson } from '../../src/report/json.js';
 import { trueroll } from '../stand-in-world.js';
 
 const fixture = (name: string): string => readFileSync(`fixtures/${name}/design.yaml`, 'utf8');
+const porch = fixture('porch-rocker');
 const files = {
-  'porch.yaml': fixture('porch-rocker'),
+  'porch.yaml': porch,
   'short.yaml': fixture('short-tails'),
   'broken.yaml': 'trueroll: 1\nparts: [',
 };
@@ -86,20 +87,45 @@ describe('trueroll adjust', () => {
     expect([none.code, /^No design within reach/m.test(none.stdout)]).toEqual([1, true]);
   });
 
-  it('changes alterations and sizes of sitters too', async () => {
+  it('changes alterations too', async () => {
     const trimmed = await adjust('porch.yaml', '--to', 'seatSlope=9 deg', '--by', 'front-legs');
     expect(trimmed.stdout).toMatch(
       /^ {2}set: front legs \d\/16 in shorter|^ {2}set: front legs 1\/8 in shorter/m,
     );
     expect(trimmed.stdout).toMatch(/alterations: \{ front-legs: -/);
-    const lighter = await adjust(
-      'porch.yaml',
-      '--to',
-      'seated/period/tallest=2.35 s',
-      '--by',
-      'tallest mass=60 kg..120 kg',
+  });
+
+  it.each<[string, RegExp, string]>([
+    ['tallest mass=60 kg..120 kg', /mass: 110 kg/, 'porch.yaml'],
+    ['tallest stature=60 in..75 in', /stature: 5' 10"/, 'porch.yaml'],
+    ['tallest mass=60 kg..120 kg', /weight: 110 kg/, 'weighed.yaml'],
+  ])('a size of a sitter is written where it goes: %s as %s', async (by, written, file) => {
+    const weighed = files['porch.yaml'].replace('mass: 110 kg', 'weight: 110 kg');
+    const all = { files: { ...files, 'weighed.yaml': weighed } };
+    const { code, stdout } = await trueroll(
+      ['adjust', file, '--to', 'seated/period/tallest=2.35 s', '--by', by],
+      all,
     );
-    expect([lighter.code, /sitters: \{ tallest mass: /.test(lighter.stdout)]).toEqual([0, true]);
+    expect(code).toBe(0);
+    const line = /^To put into the design, sitter tallest: (.+)$/m.exec(stdout)![1]!;
+    const changed = checkDesign(
+      (file === 'porch.yaml' ? porch : weighed).replace(written, line),
+      'porch.yaml',
+    );
+    if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
+    const { loads } = reportJson(changed.value);
+    const { periodS } = loads.find(({ id, sitter }) => id === 'seated' && sitter === 'tallest')!.measures;
+    expect(periodS).toBeCloseTo(2.35, 2);
+  });
+
+  it('the line for the design, put into it, does what is told', async () => {
+    const { stdout } = await adjust('porch.yaml', '--to', 'seatSlope=9 deg', '--by', 'front-legs');
+    const line = /^To put into the design: (.+)$/m.exec(stdout)![1]!;
+    const changed = checkDesign(`${files['porch.yaml']}\n${line}\n`, 'porch.yaml');
+    if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
+    const { limits } = reportJson(changed.value);
+    const { value } = limits.find(({ id }) => id === 'seated/seatSlope/shortest')!;
+    expect(value).toBeCloseTo(9, 0);
   });
 
   it.each<[string[], RegExp[]]>([

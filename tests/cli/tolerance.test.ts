@@ -77,7 +77,14 @@ describe('trueroll tolerance', () => {
   it('refuses a chance that so few chairs cannot show, and people who are none', async () => {
     const few = await tolerance('plain.yaml', ...small, '--chance', '1%');
     expect(few).toMatchObject({ code: 2, stdout: '' });
-    expect(few.stderr).toContain('or more --samples, found `1%`');
+    // Wilson 1927: of no miss in n chairs the upper end is z²/(n + z²), z² = 3.8415: 0.1936 of 16, 0.01 of 381.
+    expect(few.stderr).toBe(
+      '--chance `1%`: expected at least 19.4% with 16 chairs, or --samples 512, found `1%`\n',
+    );
+    const codes = ['19.3%', '19.4%'].map((chance) => tolerance('plain.yaml', ...small, '--chance', chance));
+    expect((await Promise.all(codes)).map(({ code }) => code)).toEqual([2, 0]);
+    const never = await tolerance('plain.yaml', ...small, '--chance', '0.000001');
+    expect(never.stderr).toContain('expected at least 19.4% with 16 chairs, found `0.000001`');
     expect(await tolerance('plain.yaml', '--people', 'children')).toMatchObject({ code: 2, stdout: '' });
     expect(await tolerance('missing.yaml')).toMatchObject({ code: 2, stdout: '' });
   });

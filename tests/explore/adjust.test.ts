@@ -85,6 +85,37 @@ test('two measures by two sizes', () => {
   expect(measured.get('seatSlopeDeg')).toBeCloseTo((9 * Math.PI) / 180, 8);
 });
 
+test('sizes stay in the ranges that are asked for, wherever the design states them', () => {
+  const high = 0.5;
+  for (const by of [
+    ['radius=1.1 m..1.3 m', 'high=0.45 m..0.7 m'],
+    ['radius=0.7 m..0.95 m', 'high=0.3 m..0.49 m'],
+  ]) {
+    const { solutions, by: ranges } = adjusted(weighed, ['empty/period=1.8 s'], by);
+    const { exact, rounded, measures } = solutions[0]!;
+    for (const values of [exact!, rounded])
+      ranges.forEach(({ least, greatest }, i) => {
+        expect(values[i]).toBeGreaterThan(least - 1e-9);
+        expect(values[i]).toBeLessThan(greatest + 1e-9);
+      });
+    expect(measures[0]).toBeCloseTo(1.8, 2);
+    // The radius changes by no more than it must.
+    expect(exact![0]).toBeCloseTo(by[0]!.includes('1.1') ? 1.1 : 0.95, 9);
+    expect(exact![1]).not.toBeCloseTo(high, 3);
+  }
+});
+
+test('a range without a whole step of a maker is refused, not left', () => {
+  expect(issues(porch, ['period=2.1 s'], ['radius=36.01 in..36.02 in'])).toEqual([
+    expect.stringMatching(
+      /a range for radius with a whole step of 1\/16 in in it, `radius=36\.01 in\.\.36\.02 in`/,
+    ),
+  ]);
+  expect(issues(porch, [], ['tallest mass=80.03 kg..80.04 kg'])).toEqual([
+    expect.stringMatching(/a whole step of 0\.1 lb in it/),
+  ]);
+});
+
 test('a target out of reach: what comes closest, and how far it reaches', () => {
   const { solutions, reach, closest } = adjusted(porch, ['period=9 s'], ['radius=34 in..42 in']);
   expect(solutions).toEqual([]);

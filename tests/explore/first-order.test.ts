@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { JudgedLimit } from '../../src/checks/verdict.js';
 import { firstOrders, slopeAt } from '../../src/explore/first-order.js';
 import { drawnError, type ShopError } from '../../src/explore/shop-errors.js';
-import type { Trial } from '../../src/explore/trial.js';
+import { trialOf, type Judged, type Trial } from '../../src/explore/trial.js';
 import { evenPoints } from '../../src/numeric/owen-scramble.js';
 import { spreadOf } from '../../src/numeric/spread.js';
 import { dimensionOf } from '../../src/quantity/dimension.js';
@@ -22,17 +22,17 @@ const error = (name: string, size: number): ShopError => ({
   size,
   assumed: false,
 });
-const trial = (value: number): Trial =>
+const judged = (value: number): Judged =>
   new Map([['empty/period', { id: 'empty/period', value, verdict: 'pass' } as JudgedLimit]]);
 const tryOut = (off: readonly number[]): Trial =>
-  trial(arcPeriod(at[0] + off[0]!, at[1] + off[1]!, at[2] + off[2]!));
+  trialOf([...judged(arcPeriod(at[0] + off[0]!, at[1] + off[1]!, at[2] + off[2]!)).values()]);
 const errorsOf = (size: number): ShopError[] => [
   error('radius', size),
   error('height', size / 2),
   error('behind', 2 * size),
 ];
 const orderOf = (size: number) =>
-  firstOrders(tryOut, errorsOf(size), trial(arcPeriod(...at))).get('empty/period')!;
+  firstOrders(tryOut, errorsOf(size), judged(arcPeriod(...at))).get('empty/period')!;
 
 describe('first order', () => {
   it('has the slopes of the closed form', () => {

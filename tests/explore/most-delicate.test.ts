@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkDesign } from '../../src/check-design.js';
-import { most, mostDelicate } from '../../src/explore/most-delicate.js';
+import { farthest, mostDelicate } from '../../src/explore/most-delicate.js';
 import { sayDelicate } from '../../src/report/delicate-words.js';
 import { read, valueOf } from '../design/read.js';
 
@@ -33,7 +33,7 @@ describe('the most delicate sizes', () => {
     const text = fixture('porch-rocker');
     expect(mostDelicate(read(text.replace(/^sitters:\n( {2}- .*\n)+/m, '')), 2)).toEqual([]);
     expect(mostDelicate(read(fixture('dead-spot')), 2)).toEqual([]);
-    for (const { by } of mostDelicate(read(text), 9)) expect(Math.abs(by)).toBeLessThan(most);
+    for (const { by } of mostDelicate(read(text), 9)) expect(Math.abs(by)).toBeLessThan(farthest);
   });
 
   it('are told rounded down, in the units of the file', () => {

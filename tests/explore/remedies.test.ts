@@ -2,10 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { checkDesign, withRemedies, type CheckResult } from '../../src/check-design.js';
-import type { Stage } from '../../src/explore/changeable.js';
+import type { Stage } from '../../src/explore/reaches.js';
 import { reportJson } from '../../src/report/json.js';
 import { alterations } from '../../src/names.js';
-import type { LimitObject } from '../../src/report/schema.js';
+import type { LimitObject, ReportObject } from '../../src/report/schema.js';
 
 const fixture = (name: string): string => readFileSync(`fixtures/${name}/design.yaml`, 'utf8');
 
@@ -13,6 +13,13 @@ function checked(text: string): CheckResult {
   const result = checkDesign(text, 'design.yaml');
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return result.value;
+}
+/** Each text once. */
+const reports = new Map<string, ReportObject>();
+function reportOf(text: string): ReportObject {
+  const report = reports.get(text) ?? reportJson(checked(text));
+  reports.set(text, report);
+  return report;
 }
 const remedied = (text: string, stage: Stage = 'drawing'): LimitObject[] =>
   reportJson(withRemedies(checked(text), text, { stage })).limits;
@@ -79,7 +86,8 @@ describe.each([...onPaper, ...made])('%s, %s', (_, stage, text) => {
 
   it('fails, and most of what fails can be mended', () => {
     expect(before.verdict).toBe('fail');
-    expect(failing.some(({ remedies }) => remedies.length > 0)).toBe(true);
+    const mended = failing.filter(({ remedies }) => remedies.length > 0);
+    expect(mended.length).toBeGreaterThan(failing.length / 2);
     expect(
       limits.filter(({ verdict }) => verdict !== 'fail').every(({ remedies }) => remedies.length === 0),
     ).toBe(true);
@@ -89,7 +97,7 @@ describe.each([...onPaper, ...made])('%s, %s', (_, stage, text) => {
     for (const { id, remedies } of failing) {
       expect(remedies.length).toBeLessThanOrEqual(3);
       for (const { changes, value, breaks, moves } of remedies) {
-        const report = reportJson(checked(changed(text, changes)));
+        const report = reportOf(changed(text, changes));
         const after = report.limits.find((limit) => limit.id === id);
         // Of a chair that comes to rest the limit that it does is not judged.
         if (id.includes('/rest')) expect(after).toBeUndefined();
@@ -128,33 +136,31 @@ describe.each([...onPaper, ...made])('%s, %s', (_, stage, text) => {
     });
 
   it('changes by whole steps of a maker, and one step less does not do where one is changed', () => {
-    for (const { id, remedies } of failing)
-      for (const { changes } of remedies) {
+    for (const limit of failing)
+      for (const { changes } of limit.remedies) {
         const [{ dimension, from, to, unit }, ...more] = changes as [Change, ...Change[]];
         const step = { in: 1 / 16, cm: 0.1, mm: 1, lb: 0.1, kg: 0.05 }[unit]!;
         expect(to / step - Math.round(to / step)).toBeCloseTo(0, 6);
         if (more.length > 0) continue;
         const less = Number((to > from ? to - step : to + step).toFixed(6));
         if (less === from) continue;
-        const report = reportJson(checked(changed(text, [{ dimension, from, to: less, unit }])));
-        const mended = failing.filter((limit) =>
-          limit.remedies.some(
+        const report = reportOf(changed(text, [{ dimension, from, to: less, unit }]));
+        const mended = failing.filter(({ remedies }) =>
+          remedies.some(
             (one) =>
               one.changes.length === 1 &&
               one.changes[0]!.dimension === dimension &&
               one.changes[0]!.to === to,
           ),
         );
-        // It is the least for one of the limits that it mends, or for all together.
+        // It is the least for one of the limits that it is told for, or for all of them together.
         const open = report.limits.filter(({ verdict }) => verdict !== 'pass').map((limit) => limit.id);
-        expect(
-          open.some(
-            (other) =>
-              other === id ||
-              mended.some((limit) => limit.id === other) ||
-              failing.some((limit) => limit.id === other),
-          ),
-        ).toBe(true);
+        const whole = reportOf(changed(text, changes));
+        const mendsEvery = failing.every(
+          (limit) => (whole.limits.find((one) => one.id === limit.id)?.verdict ?? 'pass') === 'pass',
+        );
+        const leastFor = mendsEvery ? failing : [...mended, limit];
+        expect(open.some((other) => leastFor.some((one) => one.id === other))).toBe(true);
       }
   });
 });

@@ -25,14 +25,21 @@ test('the tightest limit is the one with the least room', () => {
   expect(tightest([])).toBeNull();
 });
 
+const judgedOn = ['seated', 'leaning-back-hard'] as const;
+
 test('comfortable is what keeps to the middle three quarters, with half as much rocker again', () => {
-  expect(isComfortable([period(1.91), left(3.01)])).toBe(true);
-  expect(isComfortable([period(1.89), left(3.01)])).toBe(false);
-  expect(isComfortable([period(1.91), left(2.99)])).toBe(false);
+  expect(isComfortable([period(1.91), left(3.01)], judgedOn)).toBe(true);
+  expect(isComfortable([period(1.89), left(3.01)], judgedOn)).toBe(false);
+  expect(isComfortable([period(1.91), left(2.99)], judgedOn)).toBe(false);
   // The empty chair’s slope and period are nobody’s comfort.
   const empty = limit('empty', null, 'seatSlopeDeg', [0, 9], 0.1);
-  expect(isComfortable([period(1.91), empty])).toBe(true);
-  expect(isComfortable([empty])).toBe(false);
-  expect(isComfortable([limit('seated', 'Ada', 'periodS', [1.8, 2.6], 'no rest')])).toBe(false);
-  expect(isComfortable([])).toBe(false);
+  expect(isComfortable([period(1.91), empty], ['empty', ...judgedOn])).toBe(true);
+  expect(isComfortable([empty], ['empty', ...judgedOn])).toBe(false);
+  expect(isComfortable([limit('seated', 'Ada', 'periodS', [1.8, 2.6], 'no rest')], judgedOn)).toBe(false);
+  expect(isComfortable([], judgedOn)).toBe(false);
+});
+
+test('comfortable is no chair that nobody leaned back in, or sat in', () => {
+  expect(isComfortable([period(2.2)], ['empty', 'seated'])).toBe(false);
+  expect(isComfortable([left(4)], ['leaning-back-hard'])).toBe(false);
 });

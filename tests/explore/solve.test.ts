@@ -40,7 +40,9 @@ describe('one target by one size', () => {
   it('tells a stretch on the target once, at its beginning', () => {
     const { solutions } = solveOne((x) => Math.max(0.3, Math.min(x, 0.6)), 0.6, 0, 1);
     expect(solutions).toHaveLength(1);
-    expect(solutions[0]).toBeCloseTo(0.6, 1);
+    expect(solutions[0]).toBeCloseTo(0.6, 9);
+    expect(solveOne((x) => Math.min(x, 0.3), 0.3, 0, 1).solutions).toEqual([expect.closeTo(0.3, 9)]);
+    expect(solveOne(() => 2, 2, 0, 1).solutions).toEqual([0]);
   });
 
   it('takes a jump for no solution', () => {
@@ -54,6 +56,11 @@ describe('one target by one size', () => {
     expect(solutions).toEqual([]);
     expect(reach![1]).toBeCloseTo(0.25, 3);
     expect(closest).toBeCloseTo(0.5, 3);
+    // The bottom lies between two of its looks, half a step from each: it reaches as low as it comes closest.
+    const low = 64.5 / 128;
+    const hollow = solveOne((x) => (x - low) ** 2, -1, 0, 1);
+    expect(hollow.reach![0]).toBeCloseTo(0, 12);
+    expect(hollow.closest).toBeCloseTo(low, 6);
   });
 
   it('passes over where it has no value', () => {
@@ -103,6 +110,23 @@ describe('several targets by several sizes', () => {
     );
     expect(solved).toMatchObject({ solved: true });
     expect(solved!.z).toEqual([expect.closeTo(0.5, 9), expect.closeTo(1.5, 9)]);
+  });
+
+  it('begins at the nearer end of a range without 0, and stays within it', () => {
+    const seen: number[] = [];
+    const f = ([x, y]: readonly number[]): number[] => {
+      seen.push(x!);
+      return [x! + y! - 3];
+    };
+    // The shortest, (3/2, 3/2), lies outside; (2, 1) is the nearest to 0 inside.
+    const solved = solveSeveral(f, [
+      [2, 3],
+      [-9, 9],
+    ])!;
+    expect(solved.solved).toBe(true);
+    expect(solved.z).toEqual([expect.closeTo(2, 9), expect.closeTo(1, 9)]);
+    // But for differences.
+    expect(Math.min(...seen)).toBeGreaterThan(2 - 1e-4);
   });
 
   it('says what is left where it cannot', () => {

@@ -123,4 +123,13 @@ describe('what cannot be asked', () => {
       expect.stringMatching(/expected errors with which some chair/),
     ]);
   });
+
+  it('tells how many cannot be built, and why the first of them', () => {
+    // Tails that end at more than the radius are none: a quarter of those drawn.
+    const text = `${oneArc.replace('tail: 500', 'tail: tail')}dimensions: { tail: 990 mm }\nerrors: { tail: 20 mm }\n`;
+    const { notBuilt, whyNotBuilt } = toleranceIn(text, { samples: 16 }).shop;
+    expect(notBuilt).toBe(4);
+    expect(describeIssue(whyNotBuilt!)).toMatch(/^chair\.yaml:\d+:\d+: expected .*tail/);
+    expect(toleranceIn(arc(wide, off), { samples: 16 }).shop.whyNotBuilt).toBeNull();
+  });
 });

@@ -58,8 +58,20 @@ describe('what is varied', () => {
   });
 
   it.each<[string, RegExp, RegExp, RegExp]>([
-    ['radios=1 m..2 m', /a dimension of the design/, /radios/, /did you mean `radius`/],
-    ['Ben mas=1 kg', /a dimension of the design/, /Ben mas/, /Ben mass/],
+    [
+      'radios=1 m..2 m',
+      /a dimension, a size of a sitter or an alteration/,
+      /radios/,
+      /did you mean `radius`/,
+    ],
+    [
+      'heigth=1 m',
+      /a dimension, .* or an alteration/,
+      /heigth/,
+      /there are radius, .*Ada stature.*; .*front-legs/,
+    ],
+    ['front-leg=0 in..1 in', /a dimension/, /front-leg/, /did you mean `front-legs`/],
+    ['Ben mas=1 kg', /a dimension, a size of a sitter/, /Ben mas/, /Ben mass/],
     ['radius', /name=from\.\.to:step/, /radius/, /^$/],
     ['radius=', /name=from\.\.to:step/, /``|nothing/, /^$/],
     ['radius=1 m..', /both ends/, /1 m\.\./, /^$/],

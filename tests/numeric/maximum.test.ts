@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { maximum } from '../../src/numeric/maximum.js';
+import { maximum, topOf } from '../../src/numeric/maximum.js';
 import { isMissing, missing } from '../../src/numeric/missing.js';
 import { between } from '../arbitraries/rolling.js';
 
@@ -32,6 +32,19 @@ describe('maximum', () => {
     expect(maximum((x) => -x, 0, 1)).toBe(-0);
     expect(maximum((x) => x, 1, 0)).toBe(1);
     expect(maximum((x) => x, 0.3, 0.3)).toBe(0.3);
+  });
+
+  it('says where it is', () => {
+    fc.assert(
+      fc.property(between(-3, 3), (top) => {
+        const f = (x: number): number => 2 - (x - top) ** 2;
+        const { x, value } = topOf(f, -1, 2);
+        // The root of the last digit of the value.
+        expect(Math.abs(x - Math.min(Math.max(top, -1), 2))).toBeLessThan(1e-7);
+        expect(value).toBe(f(x));
+        expect(value).toBe(maximum(f, -1, 2));
+      }),
+    );
   });
 
   it('of what is no number is none', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inMarkdown, nameInMarkdown } from '../../src/report/github-flavoured.js';
 import { printMarkdown } from '../../src/report/markdown.js';
-import type { Remedy, RemedyChange } from '../../src/explore/remedies.js';
+import type { Remedy, RemedyChange } from '../../src/explore/remedy.js';
 import { dimensionOf } from '../../src/quantity/dimension.js';
 import { printText } from '../../src/report/text.js';
 import { tablesIn, withoutReferences } from '../oracles/markdown-table.js';

@@ -1,7 +1,10 @@
 import { Option, type Command } from 'commander';
+import type { SweepFormat } from '../../report/sweep-formats.js';
 import type { Calling } from '../commands.js';
-import type { SweepSettings } from '../commands/sweep.js';
+import type { SweepSettings } from '../sweep-settings.js';
 import { each } from './each.js';
+
+const formats: readonly SweepFormat[] = ['text', 'csv', 'jsonl', 'json'];
 
 export function declareSweep(program: Command, { world, commands, answer }: Calling): void {
   program
@@ -10,7 +13,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
     .argument('[FILE]', 'design file, YAML or JSON; - is standard input')
     .option(
       '--vary <NAME=VALUES>',
-      'a dimension (or `NAME mass`, `NAME stature` of a sitter) and its values: from..to:step, from..to:13 values, or a, b, c; several make a grid',
+      'a dimension, a size of a sitter (`NAME mass`, `NAME stature`) or an alteration (`tail-end`), and its values: from..to:step, from..to:13 values, or a, b, c; several make a grid',
       each,
       [],
     )
@@ -24,14 +27,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
       '--loads <NAMES>',
       'roll and judge only these loads, for instance empty,seated (some fifty times as fast); all if left out',
     )
-    .addOption(
-      new Option('--format <format>', 'how to answer (text if left out)').choices([
-        'text',
-        'csv',
-        'jsonl',
-        'json',
-      ]),
-    )
+    .addOption(new Option('--format <format>', 'how to answer (text if left out)').choices(formats))
     .option('--out <FILE>', 'write the answer to a file, whole or not at all')
     .option('--threads <N>', 'how many threads work at once; as many as the machine runs if left out')
     .option('--share <K/N>', 'only the Kth of N equal shares, to be joined later; always JSON Lines')
@@ -41,7 +37,7 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
       'after',
       `
 A design is comfortable when all limits are met, one full rock, seat slope and back of every sitter lie in the
-middle three quarters of their ranges, and a hard lean leaves half as much rocker again as it must.
+middle three quarters of their ranges, and a hard lean leaves half as much rocker again as it must; without those loads none is told so.
 
 Exit code: 0 done, 2 could not, 130 stopped by Ctrl-C (whole lines are left; a file of --out is not).
 

@@ -1,13 +1,14 @@
 /** `trueroll check FILE…` */
 import { withRemedies, withSecondOpinion } from '../../check-design.js';
 import type { Issue } from '../../design/issue.js';
-import type { Stage } from '../../explore/changeable.js';
+import type { Stage } from '../../explore/reaches.js';
 import { historiesCsv, historiesJson } from '../../report/histories.js';
 import { printJson, reportJson } from '../../report/json.js';
 import { printJunit } from '../../report/junit.js';
 import { printMarkdown } from '../../report/markdown.js';
 import { printText } from '../../report/text.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
+import { issuesOf } from '../checked.js';
 import { checkFile, type DesignFile } from '../design-file.js';
 import { progressOf } from '../progress.js';
 import type { World } from '../world.js';
@@ -31,8 +32,8 @@ export async function check(
   const issues: Issue[] = [];
   for (const path of paths) {
     const answer = await checkFile(world, path, settings.format === 'json' || settings.format === 'junit');
+    issues.push(...issuesOf(answer));
     if (answer.ok) checked.push(answer.value);
-    else issues.push(...answer.issues);
   }
   if (issues.length > 0) return refuse(world, issues);
   if (settings.secondOpinion)

@@ -7,6 +7,7 @@ import { printCompareText } from '../../report/compare-text.js';
 import type { Compared } from '../../report/compared.js';
 import { issueOfWhole } from '../../design/issue.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
+import { issuesOf } from '../checked.js';
 import { checkFile, type DesignFile } from '../design-file.js';
 import type { World } from '../world.js';
 
@@ -23,11 +24,7 @@ export async function compare(
   if (oldPath === '-' && newPath === '-') return refuse(world, [twice]);
   const digest = settings.format === 'json';
   const [old, now] = [await checkFile(world, oldPath, digest), await checkFile(world, newPath, digest)];
-  if (!old.ok || !now.ok)
-    return refuse(
-      world,
-      [old, now].flatMap((file) => (file.ok ? [] : file.issues)),
-    );
+  if (!old.ok || !now.ok) return refuse(world, [old, now].flatMap(issuesOf));
   const { units } = now.value.result.design;
   const comparison = compareDesigns(comparable(old.value), comparable(now.value), units);
   const answer = print(world, { old: old.value, new: now.value, comparison }, settings);

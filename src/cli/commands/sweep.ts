@@ -1,26 +1,19 @@
 /** `trueroll sweep FILE --vary …` and `trueroll sweep --join FILES` */
-import { issueOfWhole, type Issue } from '../../design/issue.js';
+import { issueOfWhole, type Checked } from '../../design/issue.js';
+import type { Words } from '../../design/places.js';
 import { argumentIssue } from '../../explore/argument.js';
 import { stretchOfShare } from '../../explore/grid.js';
 import { compileSweep, type Sweep, type SweepRequest } from '../../explore/sweep.js';
 import { loads as loadFacts } from '../../names.js';
-import type { SweepFormat } from '../../report/sweep-formats.js';
-import { refuse, screenFor, type AnswerSettings } from '../answer.js';
+import { tool } from '../../report/tool.js';
+import { refuse, screenFor } from '../answer.js';
+import { issuesOf, refused } from '../checked.js';
 import { readDesignText, digestOf } from '../design-file.js';
 import { joinShares } from '../join-shares.js';
 import { runSweep } from '../sweep-run.js';
+import type { SweepSettings } from '../sweep-settings.js';
 import type { SweepTask } from '../sweep-work.js';
 import type { World } from '../world.js';
-
-export interface SweepSettings extends AnswerSettings {
-  readonly vary: readonly string[];
-  readonly show: readonly string[];
-  readonly loads?: string;
-  readonly format?: SweepFormat;
-  readonly share?: string;
-  readonly join?: readonly string[];
-  readonly threads?: string;
-}
 
 export async function sweep(
   world: World,
@@ -36,56 +29,51 @@ export async function sweep(
   const request: SweepRequest = { text, file: path, vary, show, loads };
   const [compiled, share, threads] = [
     compileSweep(request),
-    readShare(settings),
-    readThreads(world, settings),
+    shareAsked(settings),
+    threadsAsked(world, settings),
   ];
-  const issues = [...(compiled.ok ? [] : compiled.issues), ...[share, threads].filter(isIssue)];
-  if (!compiled.ok || isIssue(share) || isIssue(threads)) return refuse(world, issues);
-  const sweep = compiled.value;
-  const stretch = share
-    ? stretchOfShare(sweep.grid.count, share.share, share.of)
-    : { from: 0, to: sweep.grid.count };
+  if (!compiled.ok || !share.ok || !threads.ok)
+    return refuse(world, [compiled, share, threads].flatMap(issuesOf));
+  const [sweep, part] = [compiled.value, share.value];
+  const { count } = sweep.grid;
   const task: SweepTask = {
     request,
     sha256: await digestOf(bytes),
-    stretch,
+    stretch: part ? stretchOfShare(count, part.share, part.of) : { from: 0, to: count },
     chunkSize: chunkSizeFor(sweep),
     format: settings.format ?? 'text',
-    share: share && { ...share, sweep: await digestOf(new TextEncoder().encode(JSON.stringify(request))) },
+    share: part && { ...part, sweep: await digestOf(bytesOf({ tool, request })) },
     screen: screenFor(world, settings),
   };
-  return runSweep(world, path, sweep, task, threads, settings);
+  return runSweep(world, path, sweep, task, threads.value, settings);
 }
 
-const noFile = issueOfWhole('sweep', 'a design file, or --join with the shares of a sweep', 'neither');
+const bytesOf = (what: object): Uint8Array => new TextEncoder().encode(JSON.stringify(what));
 
-const isIssue = (found: unknown): found is Issue =>
-  typeof found === 'object' && found !== null && 'expected' in found;
+const noFile = issueOfWhole('sweep', 'a design file, or --join with the shares of a sweep', 'neither');
 
 /** Chunks of some tens of milliseconds: long against a message to a thread, short enough to stop soon. */
 const chunkSizeFor = ({ loads }: Sweep): number => (loads.some((load) => loadFacts[load].moving) ? 8 : 256);
 
-function readShare({ share, format }: SweepSettings): { share: number; of: number } | Issue | null {
-  if (share === undefined) return null;
-  const argument = { option: '--share', text: share };
+function shareAsked({ share, format }: SweepSettings): Checked<{ share: number; of: number } | null> {
+  if (share === undefined) return { ok: true, value: null };
+  const wrong = (words: Words) => refused(argumentIssue({ option: '--share', text: share }, words));
   const parts = /^(\d+)\/(\d+)$/.exec(share);
   const [number, of] = [Number(parts?.[1]), Number(parts?.[2])];
   if (!(number >= 1 && number <= of))
-    return argumentIssue(argument, { expected: 'which share of how many, such as 3/16', found: share });
+    return wrong({ expected: 'which share of how many, such as 3/16', found: share });
   if (format !== undefined && format !== 'jsonl')
-    return argumentIssue(argument, {
+    return wrong({
       expected: 'no --format but jsonl with a share',
       found: format,
       hint: 'say the format when the shares are joined',
     });
-  return { share: number, of };
+  return { ok: true, value: { share: number, of } };
 }
 
-function readThreads({ threads }: World, { threads: asked }: SweepSettings): number | Issue {
-  if (asked === undefined) return threads?.count ?? 1;
-  if (/^[1-9]\d{0,2}$/.test(asked)) return Number(asked);
-  return argumentIssue(
-    { option: '--threads', text: asked },
-    { expected: 'how many threads, 1 or more', found: asked },
-  );
+function threadsAsked({ threads }: World, { threads: asked }: SweepSettings): Checked<number> {
+  if (asked === undefined) return { ok: true, value: threads?.count ?? 1 };
+  if (/^[1-9]\d{0,2}$/.test(asked)) return { ok: true, value: Number(asked) };
+  const words = { expected: 'how many threads, 1 or more', found: asked };
+  return refused(argumentIssue({ option: '--threads', text: asked }, words));
 }

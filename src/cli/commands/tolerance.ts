@@ -1,15 +1,17 @@
 /** `trueroll tolerance FILE` */
-import type { Issue } from '../../design/issue.js';
+import type { Checked, Issue } from '../../design/issue.js';
 import { readDesign } from '../../design/read-design.js';
 import { argumentIssue } from '../../explore/argument.js';
 import type { Whom } from '../../explore/anybody.js';
 import { mostUnder } from '../../explore/loosest-tolerances.js';
 import { toleranceOf, type ToleranceSettings } from '../../explore/tolerance.js';
+import { proportionOf } from '../../numeric/proportion.js';
 import { shown } from '../../quantity/source-text.js';
 import { printToleranceJson, toleranceCsv } from '../../report/tolerance-json.js';
 import { printToleranceText } from '../../report/tolerance-text.js';
 import type { ReportedTolerance } from '../../report/tolerance-words.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
+import { issuesOf } from '../checked.js';
 import { digestOf, readDesignText } from '../design-file.js';
 import { progressOf } from '../progress.js';
 import type { World } from '../world.js';
@@ -27,8 +29,8 @@ export async function tolerance(world: World, path: string, asked: ToleranceArgu
   const settings = settingsOf(asked);
   const file = await readDesignText(world, path);
   const read = file.ok ? readDesign(file.value.text, path) : file;
-  const wrong = [...(settings.ok ? [] : settings.issues), ...(read.ok ? [] : read.issues)];
-  if (!settings.ok || !file.ok || !read.ok) return refuse(world, wrong);
+  const mistakes = [settings, read].flatMap(issuesOf);
+  if (!settings.ok || !file.ok || !read.ok) return refuse(world, mistakes);
   const total = chairsIn(settings.value);
   const progress = progressOf(world, 'chairs');
   let done = 0;
@@ -66,16 +68,9 @@ function print(world: World, reported: ReportedTolerance, asked: ToleranceArgume
 const samplesFrom = 16;
 const samplesTo = 65_536;
 
-type Settings = Omit<ToleranceSettings, 'progress'>;
+type Settings = Omit<ToleranceSettings, 'rolled'>;
 
-function settingsOf({
-  samples,
-  seed,
-  chance,
-  people,
-}: ToleranceArguments):
-  | { readonly ok: true; readonly value: Settings }
-  | { readonly ok: false; readonly issues: readonly Issue[] } {
+function settingsOf({ samples, seed, chance, people }: ToleranceArguments): Checked<Settings> {
   const issues: Issue[] = [];
   const whole = (option: string, text: string, from: number, to: number): number => {
     const value = /^\d+$/.test(text.trim()) ? Number(text) : NaN;
@@ -93,12 +88,21 @@ function settingsOf({
   if (Number.isNaN(value.chance))
     issues.push(wrong('--chance', 'a chance such as 5% or 0.05, more than 0 and less than 1', chance!));
   else if (value.chance !== null && mostUnder(value.chance, count) < 0)
-    issues.push(wrong('--chance', `a chance that ${count} chairs can show, or more --samples`, chance!));
+    issues.push(wrong('--chance', enoughFor(value.chance, count), chance!));
   return issues.length === 0 ? { ok: true, value } : { ok: false, issues };
 }
 
 const wrong = (option: string, expected: string, text: string): Issue =>
   argumentIssue({ option, text }, { expected, found: text === '' ? 'nothing' : shown(text) });
+
+/** What so many chairs can show, and how many can show that. */
+function enoughFor(chance: number, chairs: number): string {
+  const tenths = Math.ceil(1000 * proportionOf(0, chairs).high);
+  const least = `at least ${tenths / 10}% with ${chairs} chairs`;
+  let more = chairs;
+  while (more <= samplesTo && mostUnder(chance, more) < 0) more *= 2;
+  return more > samplesTo ? least : `${least}, or --samples ${more}`;
+}
 
 /** NaN: none. */
 function chanceOf(text: string): number {

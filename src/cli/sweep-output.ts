@@ -1,0 +1,62 @@
+/** The answer of a sweep written piece by piece as it comes, whole or told to be otherwise. */
+import type { SweepPrinter } from '../report/sweep-formats.js';
+import type { SweepSummaryObject } from '../report/sweep-schema.js';
+import { noRows, together } from '../report/sweep-summary.js';
+import { refuse, unwritable, type AnswerSettings } from './answer.js';
+import { sinkFor, type Sink } from './sink.js';
+import type { ChunkAnswer } from './sweep-work.js';
+import { exitCodes, type World } from './world.js';
+
+/** 128 and the number of the signal, as shells have it. */
+const stoppedByUser = 130;
+
+export interface SweepSource {
+  /** The files it comes from, which are not written over. */
+  readonly files: readonly string[];
+  readonly printer: SweepPrinter;
+  /** How many designs there are to be; fewer when it was stopped. */
+  readonly total: number;
+  /** In their order. */
+  readonly chunks: () => AsyncIterable<ChunkAnswer>;
+}
+
+/** @returns the exit code */
+export async function writeSweep(
+  world: World,
+  source: SweepSource,
+  settings: AnswerSettings,
+): Promise<number> {
+  const sink = await sinkFor(world, settings, source.files);
+  if (!sink.ok) return refuse(world, sink.issues);
+  try {
+    const { designs, heard } = await pour(source, sink.value);
+    if (designs === source.total || !heard) {
+      await sink.value.finish();
+      return exitCodes.met;
+    }
+    if (settings.out !== undefined) await sink.value.discard();
+    const lost = settings.out === undefined ? '' : `; ${settings.out} was not written`;
+    world.stderr.write(`stopped after ${designs} of ${source.total} designs${lost}\n`);
+    return stoppedByUser;
+  } catch (error) {
+    await sink.value.discard();
+    return refuse(world, [unwritable(settings.out ?? '', error)]);
+  }
+}
+
+/** @returns how many designs were done, and whether anybody still reads it */
+async function pour(
+  { printer, total, chunks }: SweepSource,
+  sink: Sink,
+): Promise<{ readonly designs: number; readonly heard: boolean }> {
+  let summary: SweepSummaryObject = noRows;
+  let heard = await sink.write(printer.opening);
+  for await (const answer of chunks()) {
+    summary = together(summary, answer.summary);
+    heard = await sink.write(answer.text);
+    if (!heard) break;
+  }
+  const { designs } = summary;
+  if (heard) await sink.write(printer.closing(summary, designs === total));
+  return { designs, heard };
+}
