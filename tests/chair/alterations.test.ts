@@ -1,7 +1,9 @@
 /** A chair altered from its drawing, held against the laws of rolling bodies and plain geometry. */
 import { describe, expect, it, test } from 'vitest';
 import { checkDesign, type CheckResult } from '../../src/check-design.js';
-import { endOf, startOf } from '../../src/geometry/piece.js';
+import { outlineMoments } from '../../src/geometry/area-moments.js';
+import { endOf, startOf, type Loop } from '../../src/geometry/piece.js';
+import { distance } from '../../src/geometry/point.js';
 import { rocker } from '../../src/geometry/words/rocker.js';
 import { alterationNames, type AlterationName } from '../../src/names.js';
 
@@ -147,7 +149,35 @@ describe('the rockers', () => {
       (wedge.centre.x - joint.x) * (arc.centre.y - joint.y) -
       (wedge.centre.y - joint.y) * (arc.centre.x - joint.x);
     expect(Math.abs(cross)).toBeLessThan(1e-12);
-    expect(wedged.boundary.at(-1)).toMatchObject({ kind: 'line', from: endOf(plain.boundary.at(-2)!) });
+    expect(wedged.boundary.at(-2)).toEqual(plain.boundary.at(-1));
+    expect(wedged.boundary.at(-1)).toMatchObject({ kind: 'line', from: plain.ends.tail });
+  });
+
+  it('get all the wood of the wedges, and lose none of their own', () => {
+    // The wedge lies between the chord from where it begins to the tail end, the plumb way down from there, and two
+    // circular segments: that of its own arc more, that of the arc above less.
+    const word = {
+      arcs: [{ radius: 0.9, until: null }],
+      at: 0,
+      nose: 0.4,
+      tail: 0.55,
+      along: 'level',
+      depth: 0.05,
+    } as const;
+    const [plain, wedged] = [rocker(word), rocker({ ...word, wedge: 0.012 })];
+    if (!plain.ok || !wedged.ok) throw new Error('a rocker that cannot be built');
+    const [wedge] = wedged.boundary;
+    if (wedge?.kind !== 'arc') throw new Error('a wedge of no arc');
+    const [begin, tail, tip] = [endOf(wedge), plain.ends.tail, wedged.ends.tail];
+    const triangle = ((tail.y - tip.y) * (begin.x - tail.x)) / 2;
+    const segment = (radius: number, chord: number): number => {
+      const angle = 2 * Math.asin(chord / (2 * radius));
+      return (radius * radius * (angle - Math.sin(angle))) / 2;
+    };
+    const own = segment(wedge.radius, distance(begin, tip)) - segment(0.9, distance(begin, tail));
+    const areaOf = (boundary: Loop): number => outlineMoments([{ boundary, holes: [] }]).area;
+    expect(triangle + own).toBeGreaterThan(1e-3);
+    expect(areaOf(wedged.boundary) - areaOf(plain.boundary)).toBeCloseTo(triangle + own, 14);
   });
 
   it('with wedges stand farther from going over backwards', () => {
