@@ -1,6 +1,9 @@
 /** A chair altered from its drawing, held against the laws of rolling bodies and plain geometry. */
 import { describe, expect, it, test } from 'vitest';
 import { checkDesign, type CheckResult } from '../../src/check-design.js';
+import { readDesign } from '../../src/design/read-design.js';
+import { designFunction } from '../../src/explore/design-function.js';
+import { variablesOf } from '../../src/explore/variables.js';
 import { outlineMoments } from '../../src/geometry/area-moments.js';
 import { endOf, startOf, type Loop } from '../../src/geometry/piece.js';
 import { distance } from '../../src/geometry/point.js';
@@ -110,6 +113,19 @@ describe('the upper chair', () => {
     expect(raised.chair.parts[0]).toEqual(drawn.chair.parts[0]);
   });
 
+  it('slid along massless rockers of another radius keeps the slope that it has on those', () => {
+    // physics: the slide turns it about the centre of the arc that it then rolls on.
+    for (const radius of ['rocker-radius: 150', 'rocker-radius: -120']) {
+      const other = emptyOf(altered(radius, massless));
+      expect(Math.abs(other.slope - emptyOf(altered('', massless)).slope)).toBeGreaterThan(1e-3);
+      for (const by of ['-60', '35', '80']) {
+        const slid = emptyOf(altered(`${radius}, upper-chair: ${by}`, massless));
+        expect(Math.abs(slid.rest - other.rest)).toBeGreaterThan(0.01);
+        expect(Math.abs(slid.slope - other.slope)).toBeLessThan(1e-6);
+      }
+    }
+  });
+
   it('altered there and back is as drawn', () => {
     const drawn = altered('');
     const back = altered('both-legs: 5 - 5, front-legs: 3 - 3, upper-chair: 0');
@@ -206,6 +222,17 @@ test('weights lie at the ends of the rockers', () => {
   expect(weighted.chair.body.centre.y).toBeCloseTo(sum(centre.y, height(0.5), height(0.4)), 12);
 });
 
+test('rockers are altered first, as if they were drawn so: what hangs at their ends, and slides on them', () => {
+  const drawnSo = 'radius: 1100, depth: 50, nose: 380, tail: 400';
+  const rockers = 'rocker-radius: 100, nose-end: -20, tail-end: -100';
+  for (const others of ['tail-weight: 2 kg', 'nose-weight: 1 kg', 'upper-chair: 30'])
+    expect(altered(`${rockers}, ${others}`).chair).toEqual(checked(chair(others, '2 kg', drawnSo)).chair);
+  // By hand: two kilograms at the tail end 100 mm farther forward than drawn.
+  const { mass, centre } = altered(rockers).chair.body;
+  const weighted = altered(`${rockers}, tail-weight: 2 kg`).chair.body;
+  expect(weighted.centre.x).toBeCloseTo((mass * centre.x - 2 * 0.4) / (mass + 2), 12);
+});
+
 test('the back rest moves along the seat, and nothing else', () => {
   const [drawn, moved] = [altered(''), altered('back-rest: 30')];
   const way = Math.hypot(500, 20);
@@ -248,6 +275,20 @@ describe('what cannot be', () => {
     expect(found).toHaveLength(1);
     expect(found[0]).toMatch(words);
   });
+});
+
+test('what an alteration does not touch is the very same object as before', () => {
+  const read = readDesign(chair('rocker-radius: 10, front-legs: 5'), 'cabin.yaml');
+  if (!read.ok) throw new Error('a chair that cannot be read');
+  const variables = variablesOf(read.value).filter(({ name }) => name === 'tail-weight');
+  const { at } = designFunction(read.value, variables);
+  const [one, other] = [at([1]), at([2])];
+  if (!one.ok || !other.ok) throw new Error('a chair that cannot be built');
+  expect(other.chair.profile).toBe(one.chair.profile);
+  one.chair.parts.forEach((part, i) => {
+    expect(other.chair.parts[i]).toBe(part);
+  });
+  expect(other.people).toBe(one.people);
 });
 
 test('every alteration does something', () => {
