@@ -5,7 +5,7 @@
  *     front-legs, back-legs   turned about the joint of the other legs by change / (level distance of the joints)
  *     upper-chair             turned about the centre of curvature of the rockers where they touch, by change / radius
  *
- * one after the other.
+ * one after the other. What front and back legs are changed by alike only moves it up, as both legs do.
  */
 import type { DesignInSI } from '../design/design.js';
 import { plus, type Point } from '../geometry/point.js';
@@ -39,9 +39,12 @@ export interface LegChanges {
   readonly back: number;
 }
 
+/** Of front and back legs what is left of each beside what they have in common. */
 export function legChanges(alterations: Alterations): LegChanges {
   const [front, back] = [alterations['front-legs'], alterations['back-legs']];
-  return { up: alterations['both-legs'], front, back };
+  const least = Math.min(Math.abs(front), Math.abs(back));
+  const alike = front * back > 0 ? Math.sign(front) * least : 0;
+  return { up: alterations['both-legs'] + alike, front: front - alike, back: back - alike };
 }
 
 /** Level, metres. */

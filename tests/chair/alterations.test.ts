@@ -126,6 +126,19 @@ describe('the upper chair', () => {
     }
   });
 
+  it('with front and back legs changed alike moves as with both legs, whatever the height of their joints', () => {
+    const stepped = (alterations: string): CheckResult =>
+      checked(
+        chair(alterations).replace('from: [-250, 84]', 'from: [-250, 96]').replace('depth: 50', 'depth: 62'),
+      );
+    for (const by of ['12', '-9']) {
+      const alike = stepped(`front-legs: ${by}, back-legs: ${by}`);
+      expect(alike.chair).toEqual(stepped(`both-legs: ${by}`).chair);
+      expect(alike.chair.seat).not.toEqual(stepped('').chair.seat);
+    }
+    expect(stepped('front-legs: 5, back-legs: 8').chair).toEqual(stepped('both-legs: 5, back-legs: 3').chair);
+  });
+
   it('altered there and back is as drawn', () => {
     const drawn = altered('');
     const back = altered('both-legs: 5 - 5, front-legs: 3 - 3, upper-chair: 0');
