@@ -4,6 +4,7 @@ import type { Flaw } from '../geometry/flaw.js';
 import { radiusAt } from '../geometry/profile.js';
 import { addedOnly, alterationNames, type AlterationName } from '../names.js';
 import { isRocker, ofRockers, rockerAltered } from './alter.js';
+import { beyondAll } from './as-far-as.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
 import { partOutline } from './part-outline.js';
@@ -48,6 +49,8 @@ const lessThanNone = (name: AlterationName): Flaw => ({
 /** What is altered that this chair does not have, or by more than any. */
 export function alterationFaults(design: DesignInSI, drawn: Chair, standing: Standing): DrawingFault[] {
   const { alterations } = design;
+  const beyond = beyondAll(alterations);
+  if (beyond.length > 0) return beyond;
   return alterationNames.flatMap((name) => {
     const value = alterations[name];
     if (value === 0) return [];

@@ -3,6 +3,7 @@ import type { DesignInSI } from '../design/design.js';
 import { keptWhileSame } from '../kept.js';
 import { isAltered, needsRockers, rockerAlterer, upperAlterer } from './alter.js';
 import { alterationFaults, faultsAltered, faultThrough } from './alteration-faults.js';
+import { movedTooFar } from './as-far-as.js';
 import { chairBuilder } from './build-chair.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
@@ -37,6 +38,8 @@ export function alteredChairBuilder(): typeof alteredChair {
     const shaped = ofRockers(design);
     const rockers = shaped === design || !needsRockers(design) ? made : shape(shaped);
     if (!rockers.ok) return { ok: false, faults: faultsAltered(design, rockers.faults) };
+    const far = movedTooFar(design, standing, rockers.chair);
+    if (far !== null) return { ok: false, faults: [far] };
     const then = ofUpper(shaped, standing, rockers.chair);
     const built = build(then);
     if (!built.ok) return { ok: false, faults: faultsAltered(design, built.faults) };

@@ -1,6 +1,7 @@
 /** A chair altered from its drawing, held against the laws of rolling bodies and plain geometry. */
 import { describe, expect, it, test } from 'vitest';
 import { checkDesign, type CheckResult } from '../../src/check-design.js';
+import type { Issue } from '../../src/design/issue.js';
 import { readDesign } from '../../src/design/read-design.js';
 import { designFunction } from '../../src/explore/design-function.js';
 import { variablesOf } from '../../src/explore/variables.js';
@@ -281,12 +282,93 @@ describe('what cannot be', () => {
       chair('front-legs: 3').replace(/ {2}- \{ name: back leg.*\n/, ''),
       /^3:28 a chair with front and back legs/,
     ],
-    [chair('both-legs: -90'), /^3:27 an upper chair that stands on its rockers/],
+    [chair('both-legs: -90'), /^3:27 `both-legs` of no less than -\d/],
+    [
+      chair('back-legs: -45').replace(
+        'parts:',
+        'parts:\n  - { name: tail, mass: 1 kg, outline: { bar: { from: [-480, 187], to: [-480, 400], width: 2 } } }',
+      ),
+      /^3:27 an upper chair that stands on its rockers/,
+    ],
     [chair('back-rest: 3').replace(/^back: .*\n/m, ''), /a seat line and a back line/],
   ])('%#', (text, words) => {
     const found = mistakes(text);
     expect(found).toHaveLength(1);
     expect(found[0]).toMatch(words);
+  });
+});
+
+describe('what goes too far is told once, at the alteration, with how far it may go', () => {
+  const issuesOf = (alterations: string): readonly Issue[] => {
+    const result = checkDesign(chair(alterations), 'cabin.yaml');
+    return result.ok ? [] : result.issues;
+  };
+
+  it.each<[AlterationName, number, RegExp]>([
+    // Longer than the legs, and so long that the chair turns right round.
+    ['front-legs', -320, /comes through the rockers/],
+    ['front-legs', -3200, /comes through the rockers/],
+    ['back-legs', -300, /comes through the rockers/],
+    ['both-legs', -305, /comes through the rockers/],
+    ['both-legs', -5000, /comes through the rockers/],
+    ['front-legs', 1500, /nobody can sit/],
+    ['back-legs', 900, /nobody can sit/],
+    ['upper-chair', 200, /leaves the rockers/],
+    ['upper-chair', -300, /leaves the rockers/],
+    // Half a turn, and a whole one back to where it is drawn.
+    ['upper-chair', 1000 * Math.PI, /leaves the rockers/],
+    ['upper-chair', 2000 * Math.PI, /leaves the rockers/],
+    ['upper-chair', -2000 * Math.PI, /leaves the rockers/],
+    ['back-rest', 2540, /nobody who sits/],
+    ['back-rest', -2540, /nobody who sits/],
+  ])('%s: %d', (name, by, hint) => {
+    const issues = issuesOf(`${name}: ${by}`);
+    expect(issues).toHaveLength(1);
+    const [issue] = issues;
+    expect([issue!.line, issue!.column]).toEqual([3, 18 + name.length]);
+    expect(issue!.hint).toMatch(hint);
+    const told = /^`([a-z-]+)` of no (more|less) than (-?[\d.]+) mm$/.exec(issue!.expected)!;
+    expect([told[1], told[2]]).toEqual([name, by > 0 ? 'more' : 'less']);
+    const limit = Number(told[3]);
+    // Legs are judged to first order of their turn, here of a tenth.
+    const [short, past] = by > 0 ? [limit - 0.1, limit + 0.1] : [limit + 1, limit - 0.1];
+    expect(issuesOf(`${name}: ${short}`)).toEqual([]);
+    expect(issuesOf(`${name}: ${past}`)).toHaveLength(1);
+  });
+
+  it('counts what the others do', () => {
+    const limitOf = (alterations: string): number => {
+      const [issue] = issuesOf(alterations);
+      return Number(/than (-?[\d.]+) mm/.exec(issue!.expected)![1]);
+    };
+    const alone = limitOf('front-legs: -100');
+    // The foremost corner of the front legs stands 270 mm ahead, the joints 500 mm apart.
+    expect(limitOf('front-legs: -100, both-legs: -10')).toBeCloseTo(alone + (10 * 500) / 520, 2);
+    expect(limitOf('front-legs: -100, both-legs: 20')).toBeCloseTo(alone - (20 * 500) / 520, 2);
+    const slid = limitOf('upper-chair: 500');
+    // The nose end of a rocker of 1 m stands at asin(nose / 1 m).
+    const nearer = Math.asin(0.4) - Math.asin(0.35);
+    expect(limitOf('nose-end: -50, upper-chair: 500')).toBeCloseTo(slid - 1000 * nearer, 1);
+  });
+
+  it('is that of the rockers where they cannot be built so', () => {
+    expect(issuesOf('rocker-radius: -990')).toMatchObject([{ line: 3, column: 31 }]);
+    expect(issuesOf('rocker-radius: 1, tail-end: 900')).toMatchObject([{ line: 3, column: 44 }]);
+    expect(issuesOf('tail-end: 1, tail-wedge: 200, tail-weight: 1 kg')).toMatchObject([
+      { line: 3, column: 41 },
+    ]);
+  });
+
+  it('is that of any chair where a number is varied that no file may state', () => {
+    const read = readDesign(chair(''), 'cabin.yaml');
+    if (!read.ok) throw new Error('a chair that cannot be read');
+    for (const name of alterationNames) {
+      const variables = variablesOf(read.value).filter((one) => one.name === name);
+      const { at } = designFunction(read.value, variables);
+      const unit = name.endsWith('weight') ? 'kg' : 'm';
+      const expected = `no more than 1000000 ${unit}`;
+      expect(at([1e300])).toMatchObject({ ok: false, issues: [{ expected }] });
+    }
   });
 });
 
