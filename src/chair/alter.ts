@@ -1,30 +1,18 @@
 /**
  * A design altered: what a maker changes of a chair without drawing it anew (names.ts says what there is). The rockers'
- * words change first; then the upper chair, which is everything but what the chair rolls on, moves as one body:
- *
- *     both-legs               up
- *     front-legs, back-legs   turned about the joint of the other legs by change / (level distance of the joints)
- *     upper-chair             turned about the centre of curvature of the rockers where they touch, by change / radius
- *
- * and last the back line moves forward along the seat line. Wood that is sawn off a leg, or added to it, is not weighed.
+ * words change first, as if they were drawn so; then the upper chair moves on them (upper-motion.ts), weights hang at their
+ * ends, and last the back line moves forward along the seat line. Wood that is sawn off a leg, or added to it, is not
+ * weighed.
  */
 import type { DesignInSI, OutlineInSI, PartInSI } from '../design/design.js';
-import { minus, plus, times, distance, type Point } from '../geometry/point.js';
-import { contactAt, radiusAt } from '../geometry/profile.js';
-import {
-  atRest,
-  followedBy,
-  movedPoint,
-  shifted,
-  turnedAbout,
-  type RigidMotion,
-} from '../geometry/rigid-motion.js';
+import { distance, minus, plus, times, type Point } from '../geometry/point.js';
+import { atRest, movedPoint, type RigidMotion } from '../geometry/rigid-motion.js';
 import { nosePlace, tailPlace } from '../geometry/running-surface.js';
-import { alterationNames } from '../names.js';
+import { keptByPlace, keptWhileSame } from '../kept.js';
+import { alterationNames, type AlterationName } from '../names.js';
 import type { Chair } from './chair.js';
 import type { Standing } from './standing.js';
-
-type Alterations = DesignInSI['alterations'];
+import { upperMotion, type Alterations } from './upper-motion.js';
 
 export const isAltered = ({ alterations }: DesignInSI): boolean =>
   alterationNames.some((name) => alterations[name] !== 0);
@@ -33,91 +21,103 @@ export const ofRockers = ['rocker-radius', 'tail-end', 'nose-end', 'tail-wedge']
 
 export const isRocker = (outline: OutlineInSI): boolean => outline.word === 'rocker' && !outline.hole;
 
+/** What is made of rockers as they then are, and not as drawn. */
+export const needsRockers = ({ alterations }: DesignInSI): boolean =>
+  (['upper-chair', 'tail-weight', 'nose-weight'] as const).some((name) => alterations[name] !== 0);
+
 /**
- * @param drawn the chair built as it is drawn
- * @returns the design with its parts, extras and lines where they then are; what is not altered is the same object
+ * The design with the words of its rockers changed, for one that is mostly the same after the other; what is not changed
+ * is the same object.
  */
-export function altered(design: DesignInSI, drawn: Chair, standing: Standing): DesignInSI {
-  const { alterations } = design;
-  const motion = upperMotion(alterations, drawn, standing);
-  const still = motion === atRest;
-  const at = (point: Point): Point => (still ? point : movedPoint(point, motion));
-  const { seat, back, arms } = design;
-  const movedSeat = seat && { front: at(seat.front), rear: at(seat.rear) };
-  return {
-    ...design,
-    parts: design.parts.map((part, i) => {
-      const own = withRockers(part, alterations);
-      return still || standing.rockers.has(i) ? own : { ...own, moved: motion };
-    }),
-    extras: [
-      ...(still ? design.extras : design.extras.map((extra) => ({ ...extra, at: at(extra.at) }))),
-      ...weights(alterations, drawn),
-    ],
-    seat: still ? seat : movedSeat,
-    back: backLine(
-      back && (still ? back : { foot: at(back.foot), top: at(back.top) }),
-      movedSeat,
-      alterations,
-    ),
-    arms: arms && (still ? arms : { rear: at(arms.rear), front: at(arms.front) }),
+export function rockerAlterer(): (design: DesignInSI) => DesignInSI {
+  const kept = keptByPlace<PartInSI>();
+  return (design) => {
+    const { alterations, parts } = design;
+    const changes = ofRockers.map((name) => alterations[name]);
+    if (changes.every((change) => change === 0)) return design;
+    const altered = parts.map((part, i) =>
+      part.outline.some(isRocker)
+        ? kept(i, [part, ...changes], () => ({
+            ...part,
+            outline: part.outline.map((word) => rockerAltered(word, alterations)),
+          }))
+        : part,
+    );
+    return { ...design, parts: altered };
   };
 }
 
-function withRockers(part: PartInSI, alterations: Alterations): PartInSI {
-  if (ofRockers.every((name) => alterations[name] === 0) || !part.outline.some(isRocker)) return part;
-  return {
-    ...part,
-    outline: part.outline.map((word) => (isRocker(word) ? rockerAltered(word, alterations) : word)),
-  };
-}
-
-function rockerAltered(word: OutlineInSI, alterations: Alterations): OutlineInSI {
-  if (word.word !== 'rocker') return word;
-  const by = alterations['rocker-radius'];
+export function rockerAltered(word: OutlineInSI, alterations: Partial<Alterations>): OutlineInSI {
+  if (word.word !== 'rocker' || word.hole) return word;
+  const by = (name: AlterationName): number => alterations[name] ?? 0;
   return {
     ...word,
-    arcs: word.arcs.map(({ radius, until }) => ({ radius: radius + by, until })),
-    tail: word.tail + alterations['tail-end'],
-    nose: word.nose + alterations['nose-end'],
-    wedge: alterations['tail-wedge'],
+    arcs: word.arcs.map(({ radius, until }) => ({ radius: radius + by('rocker-radius'), until })),
+    tail: word.tail + by('tail-end'),
+    nose: word.nose + by('nose-end'),
+    wedge: by('tail-wedge'),
   };
 }
 
-function upperMotion(alterations: Alterations, drawn: Chair, { joints }: Standing): RigidMotion {
-  let motion = atRest;
-  const up = alterations['both-legs'];
-  if (up !== 0) motion = followedBy(motion, shifted({ x: 0, y: up }));
-  const [front, rear] = [alterations['front-legs'], alterations['back-legs']];
-  if (front !== 0 || rear !== 0) {
-    if (joints === null) throw new RangeError('upperMotion: a chair without two pairs of legs');
-    const apart = joints.front.x - joints.back.x;
-    motion = followedBy(motion, turnedAbout(movedPoint(joints.back, motion), front / apart));
-    motion = followedBy(motion, turnedAbout(movedPoint(joints.front, motion), -rear / apart));
-  }
-  const along = alterations['upper-chair'];
-  if (along === 0) return motion;
-  const radius = radiusAt(drawn.profile, 0);
-  return followedBy(
-    motion,
-    turnedAbout(plus(contactAt(drawn.profile, 0), { x: 0, y: radius }), along / radius),
-  );
+type Lines = Pick<DesignInSI, 'seat' | 'back' | 'arms'>;
+
+/**
+ * Alters design after design, like `rockerAlterer`.
+ * @param design with its rockers altered
+ * @param rockers a chair on them
+ */
+export function upperAlterer(): (design: DesignInSI, standing: Standing, rockers: Chair) => DesignInSI {
+  const keptMotion = keptWhileSame<RigidMotion>();
+  const keptPart = keptByPlace<PartInSI>();
+  const keptLines = keptWhileSame<Lines>();
+  return (design, standing, rockers) => {
+    const { alterations, parts, extras, seat, back, arms } = design;
+    const changes = moving.map((name) => alterations[name]);
+    const { profile } = rockers;
+    const motion = keptMotion([standing, profile, ...changes], () =>
+      upperMotion(alterations, standing, profile),
+    );
+    const still = motion === atRest;
+    const hung = weights(alterations, rockers);
+    return {
+      ...design,
+      parts: still
+        ? parts
+        : parts.map((part, i) =>
+            standing.rockers.has(i) ? part : keptPart(i, [part, motion], () => ({ ...part, moved: motion })),
+          ),
+      extras: [
+        ...(still ? extras : extras.map((extra) => ({ ...extra, at: movedPoint(extra.at, motion) }))),
+        ...hung,
+      ],
+      ...keptLines([seat, back, arms, motion, alterations['back-rest']], () => movedLines(design, motion)),
+    };
+  };
 }
 
-function backLine(
-  back: DesignInSI['back'],
-  seat: DesignInSI['seat'],
-  alterations: Alterations,
-): DesignInSI['back'] {
-  const by = alterations['back-rest'];
+const moving = ['both-legs', 'front-legs', 'back-legs', 'upper-chair'] as const;
+
+function movedLines({ seat, back, arms, alterations }: DesignInSI, motion: RigidMotion): Lines {
+  const at = (point: Point): Point => movedPoint(point, motion);
+  const moved =
+    motion === atRest
+      ? { seat, back, arms }
+      : {
+          seat: seat && { front: at(seat.front), rear: at(seat.rear) },
+          back: back && { foot: at(back.foot), top: at(back.top) },
+          arms: arms && { rear: at(arms.rear), front: at(arms.front) },
+        };
+  return { ...moved, back: backLine(moved.back, moved.seat, alterations['back-rest']) };
+}
+
+function backLine(back: Lines['back'], seat: Lines['seat'], by: number): Lines['back'] {
   if (by === 0 || !back || !seat) return back;
-  const along = minus(seat.front, seat.rear);
-  const forward = times(along, by / distance(seat.front, seat.rear));
+  const forward = times(minus(seat.front, seat.rear), by / distance(seat.front, seat.rear));
   return { foot: plus(back.foot, forward), top: plus(back.top, forward) };
 }
 
-const weights = (alterations: Alterations, drawn: Chair): DesignInSI['extras'] =>
+const weights = (alterations: Alterations, rockers: Chair): DesignInSI['extras'] =>
   [
-    { name: 'weight at the tails', mass: alterations['tail-weight'], at: tailPlace(drawn), inertia: 0 },
-    { name: 'weight at the noses', mass: alterations['nose-weight'], at: nosePlace(drawn), inertia: 0 },
-  ].filter(({ mass }) => mass !== 0);
+    { name: 'weight at the tails', mass: alterations['tail-weight'], at: tailPlace, inertia: 0 },
+    { name: 'weight at the noses', mass: alterations['nose-weight'], at: nosePlace, inertia: 0 },
+  ].flatMap(({ at, ...weight }) => (weight.mass === 0 ? [] : [{ ...weight, at: at(rockers) }]));

@@ -1,8 +1,9 @@
 /** Builds a chair as it is drawn, and where the design alters it, as it is then. */
 import type { DesignInSI } from '../design/design.js';
 import { keptWhileSame } from '../kept.js';
-import { altered, isAltered } from './alter.js';
-import { alterationFaults, faultThrough } from './alterable.js';
+import { isAltered, needsRockers, rockerAlterer, upperAlterer } from './alter.js';
+import { alterationFaults, faultsAltered, faultThrough } from './alteration-faults.js';
+import { movedTooFar } from './as-far-as.js';
 import { chairBuilder } from './build-chair.js';
 import type { Chair } from './chair.js';
 import type { DrawingFault } from './drawing-fault.js';
@@ -23,7 +24,8 @@ export const alteredChair = (design: DesignInSI): AlteredChair => alteredChairBu
 
 /** For designs that are mostly the same, like `chairBuilder`. */
 export function alteredChairBuilder(): typeof alteredChair {
-  const [draw, build] = [chairBuilder(), chairBuilder()];
+  const [draw, shape, build] = [chairBuilder(), chairBuilder(), chairBuilder()];
+  const [ofRockers, ofUpper] = [rockerAlterer(), upperAlterer()];
   const standingKept = keptWhileSame<Standing>();
   return (design) => {
     const made = draw(design);
@@ -33,9 +35,14 @@ export function alteredChairBuilder(): typeof alteredChair {
     const standing = standingKept([drawn.profile, ...drawn.parts], () => standingOf(drawn));
     const faults = alterationFaults(design, drawn, standing);
     if (faults.length > 0) return { ok: false, faults };
-    const then = altered(design, drawn, standing);
+    const shaped = ofRockers(design);
+    const rockers = shaped === design || !needsRockers(design) ? made : shape(shaped);
+    if (!rockers.ok) return { ok: false, faults: faultsAltered(design, rockers.faults) };
+    const far = movedTooFar(design, standing, rockers.chair);
+    if (far !== null) return { ok: false, faults: [far] };
+    const then = ofUpper(shaped, standing, rockers.chair);
     const built = build(then);
-    if (!built.ok) return built;
+    if (!built.ok) return { ok: false, faults: faultsAltered(design, built.faults) };
     const through = partThrough(built.chair, standing);
     if (through !== null) return { ok: false, faults: [faultThrough(design, through)] };
     return { ok: true, chair: built.chair, design: then, drawn };

@@ -1,5 +1,5 @@
 /** What of a chair may still be changed, and how far, when it is on paper, cut, or glued up. */
-import { alterationsOf } from '../chair/alterable.js';
+import { alterationsOf } from '../chair/alteration-faults.js';
 import type { Design } from '../design/read-design.js';
 import { namesWithin, type Value } from '../design/value.js';
 import type { AlterationName } from '../names.js';

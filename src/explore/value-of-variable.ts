@@ -1,6 +1,13 @@
 /** A value for something that is varied, as a maker writes it: `38-1/2 in`, `radius + 2 in`, `80 kg`. */
+import { whyFarBeyond } from '../design/bounds.js';
 import type { Design } from '../design/read-design.js';
-import { describeDimension, dimensionOf, isPure, sameDimension } from '../quantity/dimension.js';
+import {
+  describeDimension,
+  dimensionOf,
+  isPure,
+  kindOfDimension,
+  sameDimension,
+} from '../quantity/dimension.js';
 import { compileExpression } from '../quantity/expression.js';
 import type { Mistake } from '../quantity/reading.js';
 import { shown } from '../quantity/source-text.js';
@@ -14,7 +21,7 @@ export type ReadValue =
 
 /**
  * SI. A bare number is a length in the design's `units` where a length is wanted; a dimension that the design states as
- * a pure number takes one.
+ * a pure number takes one. What no file may state is refused here too.
  */
 export function readValue(text: string, { name, dimension }: Variable, design: Design): ReadValue {
   const reading = compileExpression(text, scopeOf(design));
@@ -26,7 +33,10 @@ export function readValue(text: string, { name, dimension }: Variable, design: D
   if (bare && units === undefined) return refused(`a length with its unit for ${name}`, shown(text));
   if (!bare && !sameDimension(found, dimension)) return refused(...otherKind(text, name, dimension, found));
   const inSI = bare ? value * metresPer[units!] : value;
-  return Number.isFinite(inSI) ? { ok: true, value: inSI } : refused('a finite number', shown(text));
+  if (!Number.isFinite(inSI)) return refused('a finite number', shown(text));
+  const kind = kindOfDimension(dimension);
+  const beyond = kind && whyFarBeyond(kind, inSI);
+  return beyond === null ? { ok: true, value: inSI } : refused(`${beyond} for ${name}`, shown(text));
 }
 
 function otherKind(

@@ -1,6 +1,6 @@
 /** Who sits in the chair, and how: the design's sitters with their sizes and their pose as drawn. */
 import type { DesignInSI } from '../design/design.js';
-import { isMissing, type OrMissing } from '../numeric/missing.js';
+import { isMissing, type Missing } from '../numeric/missing.js';
 import { childMass, type ChildMass } from '../sitter/child-mass.js';
 import { seatedPose, type SeatedPose } from '../sitter/seated-pose.js';
 import { sitterSize, type Sitter, type SitterSize } from '../sitter/sitter-size.js';
@@ -33,48 +33,70 @@ export type Seated =
 export function seatPeople(design: DesignInSI): Seated {
   const standard = design.sitters === 'standard' ? standardSitters(design.kind) : null;
   const sitters = standard?.sitters ?? (design.sitters as Exclude<DesignInSI['sitters'], 'standard'>);
-  const seated = sitters.map((sitter) => seat(sitter, design));
-  const faults = seated.flatMap((person, index) =>
-    faultAt(person, standard ? ['sitters'] : ['sitters', index]),
+  const found = sitters.map((sitter, index) =>
+    seat(sitter, design, standard ? ['sitters'] : ['sitters', index]),
   );
-  faults.push(...sitters.flatMap((sitter, index) => sizeFaults(sitter, ['sitters', index])));
   const child = childOf(design, standard?.child ?? null);
-  faults.push(...(child ? faultAt(child, ['child']) : []));
+  const faults = [...found, ...(child === null ? [] : [child])].flatMap((one) =>
+    'faults' in one ? one.faults : [],
+  );
   if (faults.length > 0) return { ok: false, faults };
-  return { ok: true, people: { persons: seated as Person[], child: child as People['child'] } };
+  return { ok: true, people: { persons: found as Person[], child: child as People['child'] } };
 }
 
-/** Nobody is smaller or larger than this: a number in another unit was meant. Metres, kilograms. */
-const people = { stature: [0.5, 2.5, 'm'], mass: [3, 400, 'kg'] } as const;
+type Faults = { readonly faults: readonly SeatingFault[] };
 
-function sizeFaults(sitter: Sitter, path: SeatingFault['path']): SeatingFault[] {
+const faultAt = ({ missing }: Missing, path: SeatingFault['path']): Faults => ({
+  faults: [{ path, expected: 'somebody who can be seated', found: missing }],
+});
+
+/** From least to greatest; metres, kilograms. */
+type Sizes = Readonly<
+  Partial<Record<'stature' | 'mass', readonly [least: number, most: number, unit: string]>>
+>;
+
+/** Nobody is smaller or larger than this: a number in another unit was meant. */
+const ofPeople: Sizes = { stature: [0.5, 2.5, 'm'], mass: [3, 400, 'kg'] };
+/** Nor is a child that sits in somebody's arms (judgement of this project). */
+const ofChildren: Sizes = { mass: [0.5, 60, 'kg'] };
+
+function sizeFaults(
+  sized: { readonly stature?: number | null; readonly mass: number | null },
+  sizes: Sizes,
+  path: SeatingFault['path'],
+): SeatingFault[] {
   return (['stature', 'mass'] as const).flatMap((size) => {
-    const [least, most, unit] = people[size];
-    const value = sitter[size];
-    if (value === null || (value >= least && value <= most)) return [];
+    const value = sized[size] ?? null;
+    if (value === null || sizes[size] === undefined) return [];
+    const [least, most, unit] = sizes[size];
+    if (value >= least && value <= most) return [];
     const found = `${Number(value.toPrecision(6))} ${unit}`;
     return [{ path: [...path, size], expected: `a ${size} of ${least} to ${most} ${unit}`, found }];
   });
 }
 
-function faultAt(found: OrMissing<unknown>, path: SeatingFault['path']): SeatingFault[] {
-  return isMissing(found) ? [{ path, expected: 'somebody who can be seated', found: found.missing }] : [];
-}
-
+/** Sizes are looked at first: nobody of no mass is given a pose. */
 function seat(
   sitter: Sitter & { readonly name: string },
   { seat, back, arms }: DesignInSI,
-): OrMissing<Person> {
-  if (!seat || !back) return { missing: 'no seat line or no back line to sit by' };
+  path: SeatingFault['path'],
+): Person | Faults {
+  const faults = sizeFaults(sitter, ofPeople, path);
+  if (faults.length > 0) return { faults };
+  if (!seat || !back) return faultAt({ missing: 'no seat line or no back line to sit by' }, path);
   const size = sitterSize(sitter);
-  if (isMissing(size)) return size;
+  if (isMissing(size)) return faultAt(size, path);
   const pose = seatedPose(size, { seat, back, arms });
-  return isMissing(pose) ? pose : { name: sitter.name, size, pose };
+  return isMissing(pose) ? faultAt(pose, path) : { name: sitter.name, size, pose };
 }
 
 type Child = NonNullable<DesignInSI['child']>;
 
-function childOf({ child, sitters }: DesignInSI, standard: Child | null): OrMissing<ChildMass> | null {
+function childOf({ child, sitters }: DesignInSI, standard: Child | null): ChildMass | Faults | null {
   const held = child ?? standard;
-  return held && sitters.length > 0 ? childMass(held) : null;
+  if (!held || sitters.length === 0) return null;
+  const faults = sizeFaults(held, ofChildren, ['child']);
+  if (faults.length > 0) return { faults };
+  const mass = childMass(held);
+  return isMissing(mass) ? faultAt(mass, ['child']) : mass;
 }

@@ -125,9 +125,14 @@ function crossed(course: Course, here: Place): Pick<LegEnd, 'next' | 'grip'> {
   return { next: stood, grip: gripAt(before, rate, after, 0) };
 }
 
-/** |impulse along the floor| over the impulse up: the changes of p_x and p_y, in which what moves in the chair has no share. */
-const gripAt = (before: Sums, rate: number, after: Sums, left: number): number =>
-  Math.abs(left * after.above - rate * before.above) / Math.abs(left * after.ahead - rate * before.ahead);
+/**
+ * |impulse along the floor| over the impulse up: the changes of p_x and p_y, in which what moves in the chair has no share.
+ * What stands still asks for none.
+ */
+function gripAt(before: Sums, rate: number, after: Sums, left: number): number {
+  const along = Math.abs(left * after.above - rate * before.above);
+  return along === 0 ? 0 : along / Math.abs(left * after.ahead - rate * before.ahead);
+}
 
 /** Slower than this, radians a second, it stands: it would take months for a degree. */
 const standstill = 1e-9;

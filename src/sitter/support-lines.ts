@@ -1,6 +1,6 @@
 /** What holds the sitter up, as lines in the chair's frame as drawn: seat and back pressed down, top of the arms. */
-import { cross, minus, plus, times, type Point } from '../geometry/point.js';
-import { missing, type OrMissing } from '../numeric/missing.js';
+import { cross, dot, minus, plus, times, type Point } from '../geometry/point.js';
+import { isMissing, missing, type OrMissing } from '../numeric/missing.js';
 
 export interface SeatLine {
   readonly front: Point;
@@ -47,6 +47,19 @@ export function meetingOf(seat: SeatLine, back: BackLine): OrMissing<Point> {
   if (!(Math.abs(sine) > parallel)) return missing('the seat line and the back line are parallel');
   return plus(seat.rear, times(forward, cross(minus(back.foot, seat.rear), up) / sine));
 }
+
+/** How far ahead of the rear of the seat line that is, along it, metres; missing where they are parallel. */
+export function meetingAlong(seat: SeatLine, back: BackLine): OrMissing<number> {
+  const meeting = meetingOf(seat, back);
+  if (isMissing(meeting)) return meeting;
+  return dot(minus(meeting, seat.rear), directionOf(seat.rear, seat.front));
+}
+
+/**
+ * Farther behind the rear of the seat line than this, metres, nobody leans on a back while sitting on the seat, nor where
+ * the back line meets the seat line ahead of its front (judgement of this project: half a metre is a deep seat).
+ */
+export const behindSeat = 0.5;
 
 /** The seat line a distance above itself. */
 export function above({ front, rear }: SeatLine, height: number): SeatLine {

@@ -1,7 +1,7 @@
 /** What is wrong with a drawing as a whole: lines, sides, stated ends. */
 import { describe, expect, it } from 'vitest';
 import { radiusAt } from '../../src/geometry/profile.js';
-import { checked, mistakesIn, oneArc } from '../reading.js';
+import { checked, mistakesIn, oneArc, sitters } from '../reading.js';
 
 const rocker = (radius: number, more: string): string =>
   `  - { name: rocker ${radius}, mass: 1 kg, outline: { rocker: { radius: ${radius}, depth: 50, nose: 400, tail: 500 } }, ${more} }\n`;
@@ -29,6 +29,33 @@ describe('lines', () => {
     expect(mistakes).toHaveLength(1);
     expect(mistakes[0]).toContain(`expected ${expected}`);
     expect(mistakes[0]).toMatch(/^design\.yaml:\d+:\d+: /);
+  });
+});
+
+describe('a back line that nobody leans on while sitting on the seat', () => {
+  // The seat line runs 451 mm up to its front, the back line meets it at its rear as drawn.
+  const at = (ahead: number): string =>
+    oneArc.replace(
+      'foot: [-150, 350], top: [-350, 1000]',
+      `foot: [${-150 + ahead}, ${350 + ahead / 15}], top: [${-350 + ahead}, ${1000 + ahead / 15}]`,
+    );
+
+  it.each([440, 100, -300, -490])('%d mm ahead of the rear of the seat is none', (ahead) => {
+    expect(mistakesIn(at(ahead))).toEqual([]);
+  });
+
+  it.each([
+    [460, 'one that meets it 10.022 mm ahead of the front'],
+    [254000, 'ahead of the front of the seat line'],
+    [-510, 'one that meets it 511.13 mm behind the rear'],
+    [-254000, 'behind the rear of the seat line'],
+  ])('%d mm ahead of the rear of the seat is refused there, whether or not anybody sits', (ahead, found) => {
+    for (const who of ['', sitters]) {
+      const mistakes = mistakesIn(at(ahead) + who);
+      expect(mistakes).toHaveLength(1);
+      expect(mistakes[0]).toMatch(/^design\.yaml:9:7: expected a back line .* no farther than 500 mm behind/);
+      expect(mistakes[0]).toContain(found);
+    }
   });
 });
 

@@ -85,6 +85,11 @@ describe('what is varied', () => {
     ['pieces=2 in..4 in', /a pure number for pieces/, /a length/, /without a unit/],
     ['radius=1/0 m, 2 m', /a fraction/, /.+/, /^.*$/],
     ['radius=1 m / 0, 2 m', /a finite number/, /1 m \/ 0/, /division by 0/],
+    ['radius=0 in..1e300 in', /no more than 1000000 m for radius/, /1e300 in/, /^$/],
+    ['Ben mass=1e308 kg', /no more than 1000000 kg for Ben mass/, /1e308 kg/, /^$/],
+    ['back-legs=-1e300 in', /no less than -1000000 m for back-legs/, /1e300 in/, /^$/],
+    ['tail-weight=1 kg..1e308 kg', /no more than 1000000 kg for tail-weight/, /1e308 kg/, /^$/],
+    ['pieces=1e12', /no more than 1000000000 for pieces/, /1e12/, /^$/],
   ])('refuses %s', (text, expected, found, hint) => {
     const words = wordsOf(text);
     expect(words?.expected).toMatch(expected);

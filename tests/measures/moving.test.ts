@@ -1,10 +1,14 @@
 /** What is read off a moving load beside its measures: the worst moment, what its assumptions matter, fingers, legs, tests. */
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import { distance, minus, plus, times } from '../../src/geometry/point.js';
+import { loadsOf } from '../../src/loads/loads-of.js';
+import { seatPeople } from '../../src/loads/people.js';
+import { measureLoad } from '../../src/measures/catalogue.js';
 import { backOverShoulder, kneeAngle } from '../../src/measures/leg-and-back.js';
 import { fingerGaps, pinchWedge } from '../../src/measures/pinch-wedge.js';
-import type { LoadRecord } from '../../src/measures/record.js';
+import { rollLoads, type LoadRecord } from '../../src/measures/record.js';
 import { sensitivitiesOf, type Change } from '../../src/measures/sensitivities.js';
 import { uprightTests } from '../../src/measures/upright-tests.js';
 import { isMissing } from '../../src/numeric/missing.js';
@@ -217,4 +221,19 @@ describe('a chair under presses and a push', () => {
     expect(back!.source).toMatch(/from memory/);
     expect(uprightTests({ ...chair, back: null }, 0)).toEqual([]);
   });
+});
+
+test('a chair fallen on its side that a sitter rocks to a standstill on a flat asks for no grip there', () => {
+  const { design, chair } = checked(text('porch-rocker'));
+  // Farther back than a design may draw it: by 2.54 m along the seat.
+  const { front, rear } = design.seat!;
+  const far = times(minus(front, rear), -2.54 / distance(front, rear));
+  const back = { foot: plus(design.back!.foot, far), top: plus(design.back!.top, far) };
+  const seated = seatPeople({ ...design, back });
+  if (!seated.ok) throw new Error('nobody seated');
+  const loads = loadsOf(design, { ...chair, back }, seated.people, ['getting-up']);
+  for (const record of rollLoads({ ...chair, back }, loads, 0)) {
+    expect(record.motion!.run.legs.length).toBeGreaterThan(20);
+    expect(measureLoad(record).get('frictionDemand')).toBeGreaterThan(0);
+  }
 });

@@ -125,13 +125,16 @@ function noLength(name: string, length: number): Flaw[] {
   ];
 }
 
+/** A wedge ends plumb under the tail end as drawn, of which nothing is cut off. */
 function band(below: readonly TangentArc[], arcs: readonly TangentArc[], depth: number): Rocker {
   const bottom = below.toReversed().map((arc) => offset(arc, 0));
   const top = arcs.map((arc) => offset(arc, depth));
   const [tail, nose] = [startOf(bottom[0]!), endOf(bottom.at(-1)!)];
   const noseEnd: Line = { kind: 'line', from: nose, to: startOf(top[0]!) };
-  const tailEnd: Line = { kind: 'line', from: endOf(top.at(-1)!), to: tail };
-  return { boundary: [...bottom, noseEnd, ...top, tailEnd], ends: { nose, tail } };
+  const drawn = below === arcs ? tail : startOf(offset(arcs.at(-1)!, 0));
+  const tailEnd: Line = { kind: 'line', from: endOf(top.at(-1)!), to: drawn };
+  const ofWedge: Line[] = below === arcs ? [] : [{ kind: 'line', from: drawn, to: tail }];
+  return { boundary: [...bottom, noseEnd, ...top, tailEnd, ...ofWedge], ends: { nose, tail } };
 }
 
 /** The arc `depth` above the bottom edge: along the bottom (0) from tail to nose, above it back to the tail. */
