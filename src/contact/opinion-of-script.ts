@@ -49,7 +49,8 @@ export function opinionOfScript({ course, run, surface, peaks, settled, friction
     share: coarseShare,
     step: stepFor(null) / 2,
   };
-  const { slide, lifts } = rollFreely(course, start, { facets, friction });
+  const onFloor = rollFreely(course, start, { facets, friction });
+  const { slide, lifts } = onFloor;
   const without = (why: string): SecondOpinion => ({
     compared: [],
     slide,
@@ -60,7 +61,8 @@ export function opinionOfScript({ course, run, surface, peaks, settled, friction
   const leans = turningLeans(run);
   if (hasFlatBetween(course.profile, Math.min(...leans), Math.max(...leans)))
     return without('flats on the way take energy');
-  const gripped = rollFreely(course, start, { facets, friction: Infinity });
+  // What never slid goes the same way on a floor that grips.
+  const gripped = slide === 0 ? onFloor : rollFreely(course, start, { facets, friction: Infinity });
   if (run.goesOver !== null || gripped.goesOver !== null)
     return without(run.goesOver === gripped.goesOver ? 'it goes over' : 'it is about to go over');
   return { compared: peaks.map((peak) => seenAt(peak, gripped, settled)), slide, lifts, notCovered: never };
