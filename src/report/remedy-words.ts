@@ -1,10 +1,12 @@
 /** What to change so that a limit is met: as data in the units of the design, and in a maker's words. */
+import { sameRange } from '../checks/compare-limits.js';
 import { limitId } from '../checks/limit.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Remedy, RemedyChange } from '../explore/remedy.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { isAlteration, sayAlteration } from './alteration-words.js';
+import { sayWanted } from './limit-words.js';
 import { measureWords, sayValue } from './measure-words.js';
 import { rounded } from './rounded.js';
 import type { LimitObject } from './schema.js';
@@ -71,9 +73,10 @@ export function sayRemedy(
 }
 
 /** The value by itself where it stood before; of what had none, as where the load goes over, what it is the value of. */
-function sayThen({ value }: Remedy, limit: JudgedLimit, units: LengthUnit): string[] {
+function sayThen({ value, range }: Remedy, limit: JudgedLimit, units: LengthUnit): string[] {
   const { measure } = limit;
   if (value === null || measure === null) return [];
   const what = limit.value === null ? `${measureWords[measure]} ` : '';
-  return [`then ${what}${sayValue(measure, value, units)}`];
+  const then = `then ${what}${sayValue(measure, value, units)}`;
+  return [sameRange(range, limit.range) ? then : `${then}, wanted ${sayWanted(measure, range, units)} then`];
 }
