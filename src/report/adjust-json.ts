@@ -1,4 +1,5 @@
 /** The JSON of an adjustment: the same for the same input. */
+import { overAmong } from '../checks/goes-over.js';
 import type { Adjusted, Setting } from '../explore/adjust.js';
 import { measureIn } from '../explore/judge.js';
 import { jsonFactor } from '../names.js';
@@ -70,6 +71,7 @@ export function settingObjectOf(
       value === null ? null : rounded(value * jsonFactor(targets[i]!.asked.measure)),
     ),
     verdict: judgement?.verdict ?? 'unknown',
+    goesOver: judgement ? overAmong(judgement.loads) : [],
     notMet,
     broken: notMet.filter((id) => now.get(id) === 'pass'),
     // Of a chair that comes to rest the limit that it does is not judged at all.
