@@ -1,7 +1,7 @@
 /** The shape of the JSON of a sweep. Its types are read from here; a share of a sweep is proved by it. */
 import * as z from 'zod';
 import { loadIds, measureKeys } from '../names.js';
-import { designSchema, toolSchema } from './design-schema.js';
+import { designSchema, overSchema, toolSchema } from './design-schema.js';
 import { lengthUnits } from '../quantity/units.js';
 
 const verdict = z.enum(['pass', 'fail', 'unknown']);
@@ -53,6 +53,7 @@ export const sweepRowSchema = z.strictObject({
   measures: z.array(z.number().nullable()).describe('one for each of `columns`; null where it has no value'),
   verdict: verdict.describe('of all limits on the loads that were rolled'),
   comfortable: z.boolean(),
+  goesOver: z.array(overSchema).describe('loads that take the chair over'),
   notMet: z.array(z.string()).describe('ids of limits that are not met or unknown'),
   tightest: z
     .strictObject({ limit: z.string(), room: z.number() })
@@ -60,7 +61,7 @@ export const sweepRowSchema = z.strictObject({
     .describe(
       'the limit with the least room: 0 at its bound, 1 in the middle of its range or twice as far as asked',
     ),
-  problem: z.string().nullable().describe('why it cannot be built'),
+  problem: z.string().nullable().describe('why it cannot be built, or judged'),
 });
 
 const summary = z.strictObject({
@@ -69,6 +70,7 @@ const summary = z.strictObject({
   fail: z.number(),
   unknown: z.number(),
   comfortable: z.number(),
+  goesOver: z.number().describe('in how many a load that a limit is about takes the chair over'),
   passing: z
     .array(z.tuple([z.number(), z.number()]))
     .nullable()

@@ -96,7 +96,7 @@ describe('trueroll sweep', () => {
     const { code, stdout } = await sweep(argv);
     const lines = stdout.trimEnd().split('\r\n');
     expect([code, lines.length]).toEqual([0, 3]);
-    expect(lines[2]).toMatch(/^2,40,,,,,unknown,false,,,,"porch\.yaml:\d+:\d+: expected a depth less than/);
+    expect(lines[2]).toMatch(/^2,40,,,,,unknown,false,,,,,"porch\.yaml:\d+:\d+: expected a depth less than/);
   });
 
   it('varies the sizes of sitters', async () => {
@@ -188,6 +188,106 @@ describe('trueroll sweep', () => {
     const json = await sweep([...many, '--format', 'json'], soon);
     expect(sweepSchema.parse(JSON.parse(json.stdout)).whole).toBe(false);
   }, 30_000);
+});
+
+describe('who goes over in a sweep', () => {
+  const short = { files: { 'short.yaml': readFileSync('fixtures/short-tails/design.yaml', 'utf8') } };
+  const tails = ['sweep', 'short.yaml', '--vary', 'tail=12 in, 20 in'];
+
+  it('is told before all else that is not met, and in its columns', async () => {
+    const { stdout } = await trueroll([...tails, '--show', 'leaning-back-hard/rockerLeftBack'], short);
+    expect(stdout).toMatch(/^12 in +over {2}GOES OVER {4}reader, leaning back hard$/m);
+    expect(stdout).toMatch(/^20 in +\S+ in {2}met/m);
+    expect(stdout).toMatch(/^In 1 of 2 a load takes the chair over: GOES OVER, `over` in its columns\.$/m);
+  });
+
+  it('is told in CSV and JSON; a child on the tails, of whom no limit asks anything, is not counted', async () => {
+    const json = await trueroll([...tails, '--format', 'json'], short);
+    const { rows, summary } = sweepSchema.parse(JSON.parse(json.stdout));
+    const reader = { load: 'leaning-back-hard', sitter: 'reader', way: 'back' };
+    expect(rows.map(({ goesOver }) => goesOver.filter(({ sitter }) => sitter !== null))).toEqual([
+      [reader],
+      [],
+    ]);
+    expect(summary.goesOver).toBe(1);
+    const csv = await trueroll([...tails, '--format', 'csv'], short);
+    expect(csv.stdout.split('\r\n')[1]).toMatch(/,fail,false,leaning-back-hard\/reader: back(;|,)/);
+  });
+});
+
+describe('a table of a sweep', () => {
+  it('tells columns of one measure apart by load and sitter', async () => {
+    const shows = [
+      'getting-up/kickBack/shortest',
+      'seated/period',
+      'seated/frictionDemand/tallest',
+      'empty/frictionDemand',
+    ];
+    const { stdout } = await sweep([
+      ...['porch.yaml', '--vary', 'radius=36 in,37 in'],
+      ...shows.flatMap((show) => ['--show', show]),
+    ]);
+    const lines = stdout.split('\n');
+    const at = lines.findIndex((line) => line.startsWith('radius'));
+    expect(lines[at]).toMatch(/^radius +kickBack +period +frictionDemand +frictionDemand +not met/);
+    expect(lines[at - 1]!.trim().split(/ {2,}/)).toEqual(['shortest', 'seated tallest', 'empty']);
+    for (const [word, below] of [
+      ['shortest', 'kickBack'],
+      ['seated tallest', 'frictionDemand'],
+    ] as const)
+      expect(lines[at - 1]!.indexOf(word) + word.length).toBe(lines[at]!.indexOf(below) + below.length);
+  });
+
+  it('has one line of headings where they tell the columns apart', async () => {
+    const { stdout } = await sweep(radii);
+    expect(stdout).toMatch(/\n\n *radius +period/);
+  });
+
+  it('has tenths of a pound where kilograms were asked for', async () => {
+    const masses = ['porch.yaml', '--vary', 'tallest mass=60 kg, 80 kg', ...still];
+    expect((await sweep(masses)).stdout).toMatch(/^ *132\.3 lb /m);
+    expect((await sweep([...masses, '--format', 'csv'])).stdout).toMatch(/^1,132\.277\d+,/m);
+  });
+});
+
+describe('a sweep in CSV', () => {
+  it('keeps ids of limits apart whatever names have in them, and moves no cursor', async () => {
+    const named = porch.replaceAll('name: shortest', 'name: "old \\e[31maunt"');
+    const argv = ['sweep', 'named.yaml', '--vary', 'radius=44 in', ...still, '--format', 'csv'];
+    const { stdout } = await trueroll(argv, { files: { 'named.yaml': named } });
+    expect(stdout).not.toContain('\u001b');
+    expect(stdout).toContain('seated/period/old  [31maunt; seated/');
+  });
+});
+
+describe('loads of a sweep', () => {
+  const nobody = { files: { 'empty.yaml': porch.replace(/^sitters:\n( {2}- .*\n)+/m, '') } };
+  const varied = ['sweep', 'empty.yaml', '--vary', 'radius=36 in, 38 in'];
+
+  it.each([
+    ['seated', 'seated', 'the design has no sitters'],
+    ['empty, getting-up', 'getting-up', 'the design has no sitters'],
+  ])('%s, that the design has not, are refused', async (loads, load, why) => {
+    const { code, stdout, stderr } = await trueroll([...varied, '--loads', loads], nobody);
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toBe(
+      `--loads \`${loads}\`: expected loads that this design has, found \`${load}\`: ${why}\n`,
+    );
+  });
+
+  it('are named; nothing is said once', async () => {
+    const { code, stderr } = await trueroll([...varied, '--loads', ','], nobody);
+    expect([code, stderr.trimEnd().split('\n')]).toEqual([2, [expect.stringMatching(/^--loads `,`: /)]]);
+  });
+
+  it('of which no limit asks anything are not met but unknown', async () => {
+    const argv = ['porch.yaml', '--vary', 'radius=36 in, 38 in', '--loads', 'child-on-the-tails'];
+    const { stdout } = await sweep(argv);
+    expect(stdout).toMatch(/^ *36 in {2}unknown +no limit is about these loads: nothing was judged$/m);
+    expect(stdout).toMatch(/^All limits met by 0 of 2\.$/m);
+    const { summary } = sweepSchema.parse(JSON.parse((await sweep([...argv, '--format', 'json'])).stdout));
+    expect([summary.pass, summary.unknown]).toEqual([0, 2]);
+  });
 });
 
 describe('shares of a sweep', () => {
