@@ -1,6 +1,14 @@
 /** The built command line as a process, as a maker or a build server starts it. */
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -140,5 +148,40 @@ describe('a sweep of the built command line', () => {
       { encoding: 'utf8', timeout: 20_000 },
     );
     expect([head.status, head.stderr, head.stdout.split('\n').length]).toEqual([0, '', 4]);
+  });
+});
+
+describe('shares that are no files', () => {
+  const share = (which: string): string =>
+    trueroll([
+      ...['sweep', good, '--vary', 'radius=34 in..42 in:1 in', '--loads', 'empty,seated'],
+      ...['--share', which],
+    ]).stdout;
+  const shell = (line: string) => spawnSync('bash', ['-c', line], { encoding: 'utf8', timeout: 20_000 });
+  const joins = (...paths: string[]): string =>
+    `${process.execPath} bin/trueroll.js sweep --join ${paths.join(' ')}`;
+
+  it('are refused: pipes, named or not, devices, folders', () => {
+    const [one, pipe] = [join(folder, 'one.jsonl'), join(folder, 'pipe.jsonl')];
+    writeFileSync(one, share('1/1'));
+    expect(shell(joins(one))).toMatchObject({ status: 0, stderr: '' });
+    shell(`mkfifo ${pipe}`);
+    for (const path of [`<(cat ${one})`, pipe, '/dev/zero', folder])
+      expect(shell(joins(path))).toMatchObject({
+        status: 2,
+        stdout: '',
+        stderr: expect.stringMatching(/^\S+: expected a share that can be read, found [^\n]+\n$/) as string,
+      });
+  });
+
+  it('and a line without an end is not read to its end', () => {
+    const path = join(folder, 'endless.jsonl');
+    writeFileSync(path, '');
+    truncateSync(path, 600 * 2 ** 20);
+    expect(shell(joins(path))).toMatchObject({
+      status: 2,
+      stdout: '',
+      stderr: `${path}: expected a share that can be read, found a line of more than 16 MB\n`,
+    });
   });
 });

@@ -86,6 +86,7 @@ function write(world: World, shares: readonly Share[], settings: SweepSettings):
     files: shares.map(({ path }) => path),
     printer,
     total: head.designs,
+    tooFew: issueOfWhole('--join', `${head.designs} rows in the shares`, 'others when they were read again'),
     chunks: () => rowsInOrder(world, shares, printer),
   };
   return writeSweep(world, source, settings);

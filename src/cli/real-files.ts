@@ -18,6 +18,23 @@ export async function everything(stream: AsyncIterable<unknown>): Promise<Uint8A
   return Buffer.concat(chunks);
 }
 
+/** Piece by piece: no more of it is held than one line. */
+async function* linesOf(stream: AsyncIterable<unknown>): AsyncGenerator<string> {
+  const decoder = new TextDecoder();
+  let left = '';
+  for await (const chunk of stream) {
+    const [first = '', ...others] = decoder.decode(chunk as Buffer, { stream: true }).split('\n');
+    left += first;
+    if (left.length > largest) throw new FileTrouble(`a line of more than ${largest / 2 ** 20} MB`);
+    const last = others.pop();
+    if (last === undefined) continue;
+    yield left;
+    yield* others;
+    left = last;
+  }
+  if (left !== '') yield left;
+}
+
 export const files: Files = {
   async read(path) {
     try {
@@ -52,10 +69,13 @@ export const files: Files = {
   },
   async *lines(path) {
     try {
+      // What is no file is not even opened: a pipe may wait for ever, and is empty when it is read again.
+      const facts = await stat(path);
+      if (facts.isDirectory()) throw new FileTrouble('a directory');
+      if (!facts.isFile()) throw new FileTrouble('a pipe or a device, which cannot be read twice');
       const handle = await open(path, 'r');
       try {
-        if ((await handle.stat()).isDirectory()) throw new FileTrouble('a directory');
-        yield* handle.readLines({ autoClose: false });
+        yield* linesOf(handle.createReadStream({ autoClose: false }));
       } finally {
         await handle.close();
       }

@@ -2,6 +2,7 @@
 import type { SweepPrinter } from '../report/sweep-formats.js';
 import type { SweepSummaryObject } from '../report/sweep-schema.js';
 import { noRows, together } from '../report/sweep-summary.js';
+import type { Issue } from '../design/issue.js';
 import { refuse, unwritable, type AnswerSettings } from './answer.js';
 import { sinkFor, type Sink } from './sink.js';
 import type { ChunkAnswer } from './sweep-work.js';
@@ -16,6 +17,8 @@ export interface SweepSource {
   readonly printer: SweepPrinter;
   /** How many designs there are to be; fewer when it was stopped. */
   readonly total: number;
+  /** What is wrong where there are fewer and nobody stopped it; null: only the user can have. */
+  readonly tooFew: Issue | null;
   /** In their order. */
   readonly chunks: () => AsyncIterable<ChunkAnswer>;
 }
@@ -35,6 +38,7 @@ export async function writeSweep(
       return exitCodes.met;
     }
     if (settings.out !== undefined) await sink.value.discard();
+    if (source.tooFew !== null) return refuse(world, [source.tooFew]);
     const lost = settings.out === undefined ? '' : `; ${settings.out} was not written`;
     world.stderr.write(`stopped after ${designs} of ${source.total} designs${lost}\n`);
     return stoppedByUser;

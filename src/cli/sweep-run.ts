@@ -23,6 +23,7 @@ export const runSweep = (
       files: [path],
       printer: printerOf(sweep, task),
       total: task.stretch.to - task.stretch.from,
+      tooFew: null,
       chunks: () => throughAll(world, sweep, task, threads),
     },
     settings,
@@ -37,11 +38,12 @@ interface Crew {
 const worthThreads = 6;
 
 function crewFor({ threads: others }: World, sweep: Sweep, task: SweepTask, count: number): Crew {
-  if (others === null || count < 2 || chunksIn(task.stretch, task.chunkSize) <= worthThreads) {
+  const chunks = chunksIn(task.stretch, task.chunkSize);
+  if (others === null || count < 2 || chunks <= worthThreads) {
     const own = chunkWork(sweep, task);
     return { hands: [{ work: (chunk) => breathe().then(() => own(chunk)) }], dismiss: () => undefined };
   }
-  const begun = Array.from({ length: count }, () => others.begin('sweep-thread', task));
+  const begun = Array.from({ length: Math.min(count, chunks) }, () => others.begin('sweep-thread', task));
   return {
     hands: begun.map((thread) => ({ work: (chunk) => thread.ask(chunk) as Promise<ChunkAnswer> })),
     dismiss: () => {

@@ -70,7 +70,8 @@ export function settingObjectOf(
     measures: measures.map((value, i) =>
       value === null ? null : rounded(value * jsonFactor(targets[i]!.asked.measure)),
     ),
-    verdict: judgement?.verdict ?? 'unknown',
+    // Nothing that is judged is nothing that is met.
+    verdict: judgement === null || limits.length === 0 ? 'unknown' : judgement.verdict,
     goesOver: judgement ? overAmong(judgement.loads) : [],
     notMet,
     broken: notMet.filter((id) => now.get(id) === 'pass'),

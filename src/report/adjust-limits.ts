@@ -33,13 +33,18 @@ export function limitLines(
     limits.length === 0 ? [] : [wrap(`${lead}: ${limits.map(nameOf).join('; ')}.`, columns)];
   return [
     ...overLines(judgement, before, settings),
-    ...(judgement.verdict === 'pass' ? [paint('good', 'All listed limits are met then.')] : []),
+    ...(judgement.limits.length === 0
+      ? [paint('doubt', 'Nothing was judged: the design has no limit.')]
+      : []),
+    ...(isMet(judgement) ? [paint('good', 'All listed limits are met then.')] : []),
     ...listed('Not met then', others).map((text) => paint('bad', text)),
     ...listed('Met now and not then', broken),
     ...listed('Not met now and met then', mended),
     ...movedTable(before, judgement, stated.design.units, settings),
   ];
 }
+
+const isMet = ({ verdict, limits }: Judgement): boolean => verdict === 'pass' && limits.length > 0;
 
 const nameOf = ({ load, sitter, measure }: JudgedLimit): string =>
   printable(`${whoOf(load, sitter)}: ${limitedWords(measure)}`);

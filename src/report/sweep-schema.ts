@@ -3,6 +3,7 @@ import * as z from 'zod';
 import { loadIds, measureKeys } from '../names.js';
 import { designSchema, overSchema, toolSchema } from './design-schema.js';
 import { lengthUnits } from '../quantity/units.js';
+import { toldUnits } from './variable-words.js';
 
 const verdict = z.enum(['pass', 'fail', 'unknown']);
 
@@ -15,7 +16,9 @@ const head = {
     .array(
       z.strictObject({
         dimension: z.string(),
-        unit: z.string().describe('of its values; empty: a pure number'),
+        unit: z
+          .enum(toldUnits)
+          .describe('of its values; empty: a pure number, or SI where it is no usual kind'),
         count: z.number(),
         first: z.number(),
         last: z.number(),
@@ -34,11 +37,14 @@ const head = {
   ),
 };
 
+/** As many as a build server or a batch scheduler gives out at once; more would be a slip of the pen. */
+export const mostShares = 10_000;
+
 /** Of the first line of a share; `sweep` is a digest of version, design and request. */
 export const shareHeadSchema = z
   .strictObject({
     share: z.int().min(1),
-    of: z.int(),
+    of: z.int().max(mostShares),
     sweep: z.string(),
     head: z.strictObject(head),
   })

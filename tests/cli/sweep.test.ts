@@ -372,6 +372,50 @@ describe('shares of a sweep', () => {
     expect(stderr).toMatch(/^2\.jsonl: expected a whole share, found one that .*--share 2\/5\n$/);
   });
 
+  it('a head with a unit that is none, by whatever name, is no head', async () => {
+    for (const unit of ['__proto__', 'constructor', 'furlong']) {
+      const other = shares['1.jsonl']!.replace('"unit":"in"', `"unit":"${unit}"`);
+      const { code, stdout, stderr } = await join({ ...shares, '1.jsonl': other });
+      expect([code, stdout, stderr]).toEqual([
+        2,
+        '',
+        expect.stringMatching(/^1\.jsonl: expected a share as `/),
+      ]);
+    }
+  });
+
+  it('rows that are others when they are read again are told, and leave no file', async () => {
+    const { code, stdout, stderr, written } = await sweep(
+      ['--join', ...Object.keys(shares), '--out', 'all.csv', '--format', 'csv'],
+      { files: { ...files, ...shares }, readTwice: false },
+    );
+    expect([code, stdout, written.size]).toEqual([2, '', 0]);
+    expect(stderr).toBe('--join: expected 33 rows in the shares, found others when they were read again\n');
+  });
+
+  it.each([
+    ['1/10001', 'at most 10,000 shares, found 10001'],
+    [`1/${'9'.repeat(400)}`, `at most 10,000 shares, found ${'9'.repeat(400)}`],
+    ['', 'which share of how many, such as 3/16, found nothing'],
+    ['0/3', 'which share of how many, such as 3/16, found 0/3'],
+  ])('--share %s is refused', async (which, words) => {
+    const { code, stdout, stderr } = await sweep([...radii, '--share', which]);
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toContain(`: expected ${words}`);
+  });
+
+  it.each([
+    ['0', '0'],
+    ['257', '257'],
+    ['1000', '1000'],
+    ['', 'nothing'],
+    ['1.5', '1.5'],
+  ])('--threads %s is refused, with how many there may be', async (count, found) => {
+    const { code, stderr } = await sweep([...radii, '--threads', count]);
+    expect(code).toBe(2);
+    expect(stderr).toContain(`: expected how many threads, from 1 to 256, found ${found}\n`);
+  });
+
   it('one made by another version is told, and how to make it again', async () => {
     const older = (text: string): string => text.replace(`"version":"${tool.version}"`, '"version":"0.0.9"');
     expect(older(shares['3.jsonl']!)).not.toBe(shares['3.jsonl']);
@@ -404,8 +448,10 @@ describe('shares of a sweep', () => {
       const { code, stderr } = await join(head(change));
       expect([code, stderr]).toEqual([2, expect.stringMatching(/^1\.jsonl: expected a share as `/)]);
     }
-    const few = await join({ '1.jsonl': await share('1/1000000000000') });
+    const few = await join({ '1.jsonl': await share('1/10000') });
     expect(few.code).toBe(2);
     expect(few.stderr.split('\n').length).toBeLessThan(20);
+    const many = await join(head({ of: 10_001 }));
+    expect(many.stderr).toMatch(/^1\.jsonl: expected a share as `/);
   });
 });
