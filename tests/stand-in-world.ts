@@ -88,7 +88,9 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
     env,
     threads,
     onStop: (stop) => {
-      stopping?.(stop);
+      stopping?.(() => {
+        stop(130);
+      });
       return () => undefined;
     },
   };
