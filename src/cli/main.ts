@@ -77,5 +77,19 @@ function programFor(calling: Calling): Command {
     })
     .addHelpText('after', '\nExample:\n  $ trueroll check design.yaml\n');
   for (const declare of declarations) declare(program, calling);
+  for (const command of program.commands) onceEach(command);
   return program;
+}
+
+/** Of an option given twice the last would count, and nobody be told; those that are meant to be given again collect. */
+function onceEach(command: Command): void {
+  for (const option of command.options) {
+    if (!(option.required || option.optional) || option.variadic || Array.isArray(option.defaultValue))
+      continue;
+    let given = false;
+    command.on(`option:${option.name()}`, () => {
+      if (given) command.error(`--${option.name()}: expected it once, found it again`);
+      given = true;
+    });
+  }
 }

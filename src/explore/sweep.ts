@@ -8,7 +8,7 @@ import { loadsOf, whyNotRolled } from '../loads/loads-of.js';
 import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
 import { shown } from '../quantity/source-text.js';
 import { argumentIssue, unknownName } from './argument.js';
-import { measuresNamed, type AskedMeasure } from './asked-measure.js';
+import { measuresNamed, nameOfAsked, type AskedMeasure } from './asked-measure.js';
 import { designFunction, type BuiltDesign, type Tried } from './design-function.js';
 import { gridOf, mostDesigns, type Grid } from './grid.js';
 import { judgeFor, measureIn } from './judge.js';
@@ -160,8 +160,15 @@ function columnsIn(
         return named.ok ? named.value : [];
       });
   }
+  const shownBefore = new Set<string>();
   return show.flatMap((text) => {
     const named = measuresNamed(text, people);
+    const again = named.ok && named.value.some((one) => shownBefore.has(nameOfAsked(one)));
+    if (named.ok) for (const one of named.value) shownBefore.add(nameOfAsked(one));
+    if (again)
+      issues.push(
+        argumentIssue({ option: '--show', text }, { expected: 'each measure once', found: 'one again' }),
+      );
     if (!named.ok) issues.push(argumentIssue({ option: '--show', text }, named.words));
     else if (named.value.length === 0)
       issues.push(
@@ -174,8 +181,14 @@ function columnsIn(
   });
 }
 
+/** Of more designs nobody reads the number. */
+const countable = 1e15;
+
 function tooMany({ vary }: SweepRequest, { count }: Grid): Issue {
-  const designs = (number: number): string => `${number.toLocaleString('en')} designs`;
+  const designs = (number: number): string =>
+    number < countable
+      ? `${number.toLocaleString('en')} designs`
+      : `more than ${countable.toLocaleString('en')} designs`;
   return argumentIssue(
     { option: '--vary', text: vary.join(' × ') },
     {

@@ -10,6 +10,7 @@ const porch = fixture('porch-rocker');
 const files = {
   'porch.yaml': porch,
   'short.yaml': fixture('short-tails'),
+  'metric.yaml': fixture('one-arc-metric'),
   'broken.yaml': 'trueroll: 1\nparts: [',
 };
 const adjust = (...argv: string[]) => trueroll(['adjust', ...argv], { files });
@@ -179,6 +180,15 @@ describe('trueroll adjust', () => {
       [/did you mean `period`/, /did you mean `radius`/],
     ],
     [['porch.yaml', '--to', 'period=2 s', '--by', 'radius=42 in..34 in'], [/the lower end first/]],
+    [['porch.yaml', '--to', 'period=2', '--by', 'radius'], [/Hint: write `2 s`$/m]],
+    [
+      ['porch.yaml', '--to', 'tallest/period=2 s', '--by', 'radius'],
+      [/a load, found `tallest`\. Hint: did you mean `seated\/period\/tallest`\?$/m],
+    ],
+    [
+      ['metric.yaml', '--to', 'empty/period=2 s', '--by', 'tail-wedge'],
+      [/such as `tail-wedge=0 mm\.\.25 mm`/],
+    ],
   ])('refuses %s, every mistake in a line of its own', async (argv, messages) => {
     const { code, stdout, stderr } = await adjust(...argv);
     expect([code, stdout]).toEqual([2, '']);

@@ -7,7 +7,11 @@ import { tool } from '../../src/report/tool.js';
 import { trueroll, type StandIn } from '../stand-in-world.js';
 
 const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8');
-const files = { 'porch.yaml': porch, 'broken.yaml': 'trueroll: 1\nparts: [' };
+const files = {
+  'porch.yaml': porch,
+  'broken.yaml': 'trueroll: 1\nparts: [',
+  'standard.yaml': porch.replace(/^sitters:\n( {2}- .*\n)+/m, 'sitters: standard\n'),
+};
 const sweep = (argv: readonly string[], more: StandIn = {}) =>
   trueroll(['sweep', ...argv], { files, ...more });
 const still = ['--loads', 'empty,seated'];
@@ -167,6 +171,20 @@ describe('trueroll sweep', () => {
     ],
     [[...radii, '--out', 'nowhere/a.csv'], [/^nowhere\/a\.csv: expected a file that can be written/]],
     [['porch.yaml', '--join', 'a.jsonl'], [/nothing beside the shares/]],
+    [['porch.yaml', '--vary', 'radius=36 in, 36 in'], [/expected each value once, found `36 in` again/]],
+    [
+      [...radii, '--show', 'period', '--show', 'seated/period'],
+      [/expected each measure once, found one again/],
+    ],
+    [[...radii, '--out', 'a.csv', '--out', 'b.csv'], [/^--out: expected it once, found it again$/m]],
+    [
+      ['porch.yaml', '--vary', 'radius=36 in..40 in:1e-300 in'],
+      [/found more than 1,000,000,000,000,000 designs\. Hint: take larger steps/],
+    ],
+    [
+      ['standard.yaml', '--vary', 'tallest mass=60 kg..120 kg'],
+      [/found `tallest mass` of `sitters: standard`\. Hint: write the sitters out one by one/],
+    ],
   ])('refuses %s, every mistake in a line of its own', async (argv, messages) => {
     const { code, stdout, stderr, written } = await sweep(argv);
     expect([code, stdout, written.size]).toEqual([2, '', 0]);
@@ -213,6 +231,14 @@ describe('who goes over in a sweep', () => {
     const csv = await trueroll([...tails, '--format', 'csv'], short);
     expect(csv.stdout.split('\r\n')[1]).toMatch(/,fail,false,leaning-back-hard\/reader: back(;|,)/);
   });
+});
+
+it('a sitter whose name has an equals sign is varied', async () => {
+  const named = { 'named.yaml': porch.replace('name: tallest', 'name: "a=b"') };
+  const argv = ['sweep', 'named.yaml', '--vary', 'a=b mass=100 kg, 110 kg', ...still];
+  expect(await trueroll(argv, { files: named })).toMatchObject({ code: 0, stderr: '' });
+  const aimed = ['adjust', 'named.yaml', '--to', 'seated/period/a=b=2.4 s', '--by', 'a=b mass'];
+  expect(await trueroll(aimed, { files: named })).toMatchObject({ code: 0, stderr: '' });
 });
 
 describe('a table of a sweep', () => {
