@@ -1,6 +1,16 @@
 /** The built command line as a process, as a maker or a build server starts it. */
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  lstatSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -128,6 +138,21 @@ describe('a sweep of the built command line', () => {
     expect(said.stderr).toBe(`stopped after ${lines.length} of 1000000 designs\n`);
   });
 
+  it.each([
+    ['SIGINT', 130],
+    ['SIGTERM', 143],
+    ['SIGHUP', 129],
+  ] as const)('leaves no file behind when it is stopped by %s', async (signal, code) => {
+    const out = join(folder, `stopped-${signal}.jsonl`);
+    const running = spawn(process.execPath, ['bin/trueroll.js', ...many(1_000_000), '--out', out]);
+    const part = (): boolean => readdirSync(folder).some((name) => name.endsWith('.part'));
+    while (!part()) await new Promise((resolve) => setTimeout(resolve, 20));
+    await new Promise((resolve) => setTimeout(resolve, 500));
+    running.kill(signal);
+    const ended = await new Promise((resolve) => running.on('close', resolve));
+    expect([ended, part(), existsSync(out)]).toEqual([code, false, false]);
+  });
+
   it('ends quietly when nobody reads any more', () => {
     const head = spawnSync(
       'sh',
@@ -140,5 +165,107 @@ describe('a sweep of the built command line', () => {
       { encoding: 'utf8', timeout: 20_000 },
     );
     expect([head.status, head.stderr, head.stdout.split('\n').length]).toEqual([0, '', 4]);
+  });
+});
+
+describe('where answers go', () => {
+  const shell = (line: string) =>
+    spawnSync('bash', ['-c', line], { encoding: 'utf8', timeout: 20_000, cwd: folder });
+  const bin = join(process.cwd(), 'bin/trueroll.js');
+  const run = `${process.execPath} ${bin}`;
+  const design = join(process.cwd(), good);
+
+  it('is never the file that standard input is taken from', () => {
+    const own = join(folder, 'own-in.yaml');
+    writeFileSync(own, readFileSync(good));
+    for (const command of ['check -', 'sweep - --vary radius=1m --loads empty', 'adjust - --by tail'])
+      expect(shell(`${run} ${command} --out ${own} < ${own}`)).toMatchObject({
+        status: 2,
+        stderr: `${own}: expected a file that can be written, found a file that was read\n`,
+      });
+    expect(readFileSync(own, 'utf8')).toBe(readFileSync(good, 'utf8'));
+  });
+
+  it('is where links point, though nothing is there yet; never in place of a link', () => {
+    const absolute = join(folder, 'made', 'absolute.txt');
+    shell(`mkdir -p made far && ln -s ${absolute} to-absolute && ln -s made/relative.txt far-link`);
+    shell('ln -s ../far-link far/twice && ln -s loop loop');
+    for (const link of ['to-absolute', 'far/twice'])
+      expect(shell(`${run} check ${design} --out ${link}`)).toMatchObject({ status: 0, stderr: '' });
+    for (const path of [absolute, join(folder, 'made', 'relative.txt')])
+      expect(readFileSync(path, 'utf8')).toContain('Porch rocker');
+    expect(shell(`${run} check ${design} --out loop`)).toMatchObject({
+      status: 2,
+      stderr: 'loop: expected a file that can be written, found a link that leads back to itself\n',
+    });
+    expect(lstatSync(join(folder, 'loop')).isSymbolicLink()).toBe(true);
+  });
+
+  it('is full: that is said once', () => {
+    if (!existsSync('/dev/full')) return;
+    for (const command of [
+      `check ${design}`,
+      `sweep ${design} --vary 'radius=34 in..42 in:3000 values' --loads empty --threads 1`,
+    ])
+      expect(shell(`${run} ${command} > /dev/full`)).toMatchObject({
+        status: 2,
+        stderr: 'standard output: expected to take the answer, found no space left\n',
+      });
+  });
+
+  it('says so where standard input is a folder', () => {
+    for (const command of ['check -', 'sweep - --vary radius=1m'])
+      expect(shell(`${run} ${command} < ${folder}`)).toMatchObject({
+        status: 2,
+        stderr: '-: expected a design file that can be read, found a directory\n',
+      });
+  });
+
+  it('moves no cursor by what was typed', () => {
+    const red = '\u001b[31mred';
+    for (const args of [
+      [red],
+      ['check', good, `--${red}`],
+      ['check', good, '--format', red],
+      ['schema', red],
+    ]) {
+      const { status, stderr } = trueroll(args);
+      expect([status, stderr.includes('red'), stderr.includes('\u001b')]).toEqual([2, true, false]);
+    }
+  });
+});
+
+describe('shares that are no files', () => {
+  const share = (which: string): string =>
+    trueroll([
+      ...['sweep', good, '--vary', 'radius=34 in..42 in:1 in', '--loads', 'empty,seated'],
+      ...['--share', which],
+    ]).stdout;
+  const shell = (line: string) => spawnSync('bash', ['-c', line], { encoding: 'utf8', timeout: 20_000 });
+  const joins = (...paths: string[]): string =>
+    `${process.execPath} bin/trueroll.js sweep --join ${paths.join(' ')}`;
+
+  it('are refused: pipes, named or not, devices, folders', () => {
+    const [one, pipe] = [join(folder, 'one.jsonl'), join(folder, 'pipe.jsonl')];
+    writeFileSync(one, share('1/1'));
+    expect(shell(joins(one))).toMatchObject({ status: 0, stderr: '' });
+    shell(`mkfifo ${pipe}`);
+    for (const path of [`<(cat ${one})`, pipe, '/dev/zero', folder])
+      expect(shell(joins(path))).toMatchObject({
+        status: 2,
+        stdout: '',
+        stderr: expect.stringMatching(/^\S+: expected a share that can be read, found [^\n]+\n$/) as string,
+      });
+  });
+
+  it('and a line without an end is not read to its end', () => {
+    const path = join(folder, 'endless.jsonl');
+    writeFileSync(path, '');
+    truncateSync(path, 600 * 2 ** 20);
+    expect(shell(joins(path))).toMatchObject({
+      status: 2,
+      stdout: '',
+      stderr: `${path}: expected a share that can be read, found a line of more than 16 MB\n`,
+    });
   });
 });

@@ -53,6 +53,22 @@ describe('the README', () => {
     expect([limits === '', code === 2, stderr]).toEqual([false, false, '']);
   });
 
+  it('shows names that may be kept', async () => {
+    const keep = /`(keep: \[.*?\])`/.exec(readme)?.[1] ?? '';
+    const { code, stderr } = await trueroll(['check', 'kept.yaml', '--quiet'], {
+      files: { 'kept.yaml': `${files['cabin.yaml']}${keep}\n` },
+    });
+    expect([keep === '', code, stderr]).toEqual([false, 0, '']);
+  });
+
+  it('says as --help does what a comfortable design is where a range has one end', async () => {
+    const { stdout } = await trueroll(['sweep', '--help']);
+    for (const text of [stdout, readme])
+      expect(text.replace(/\s+/g, ' ')).toMatch(
+        /of a range with one end[:,] a quarter of that bound away from it/,
+      );
+  });
+
   it('lists every wood with its other names', () => {
     for (const { name, aliases } of woods)
       for (const word of [name, ...aliases]) expect(readme).toContain(word);

@@ -17,6 +17,10 @@ export interface StandIn {
   readonly tty?: boolean;
   readonly columns?: number;
   readonly env?: Readonly<Record<string, string>>;
+  /** false: lines of a file are there the first time only, as of a pipe. */
+  readonly readTwice?: boolean;
+  /** Begins threads, if there are to be any. */
+  readonly threads?: World['threads'];
   /** Takes what a command wants called when it is to stop. */
   readonly stopping?: (stop: () => void) => void;
 }
@@ -31,7 +35,8 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
   typeof content === 'string' ? new TextEncoder().encode(content) : content;
 
 export async function trueroll(argv: readonly string[], standIn: StandIn = {}): Promise<Outcome> {
-  const { files = {}, stdin = '', tty = false, columns, env = {}, stopping } = standIn;
+  const { files = {}, stdin = '', tty = false, columns, env = {}, stopping, threads = null } = standIn;
+  const readBefore = new Set<string>();
   const written = new Map<string, string>();
   const said = { stdout: '', stderr: '' };
   const stream = (name: keyof typeof said): World['stdout'] => ({
@@ -71,6 +76,8 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
       async *lines(path) {
         const content = read(path);
         if (content === undefined) throw trouble('no such file or folder');
+        if (standIn.readTwice === false && readBefore.has(path)) return;
+        readBefore.add(path);
         const lines = new TextDecoder().decode(bytesOf(content)).split('\n');
         yield* await Promise.resolve(lines.at(-1) === '' ? lines.slice(0, -1) : lines);
       },
@@ -79,9 +86,11 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
     stdout: stream('stdout'),
     stderr: stream('stderr'),
     env,
-    threads: null,
+    threads,
     onStop: (stop) => {
-      stopping?.(stop);
+      stopping?.(() => {
+        stop(130);
+      });
       return () => undefined;
     },
   };

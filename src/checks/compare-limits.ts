@@ -20,7 +20,7 @@ function changeOf(pair: Pair<JudgedLimit>): Change | null {
   if (pair.old === null) return 'appeared';
   if (pair.new === null) return 'gone';
   if (pair.old.verdict !== pair.new.verdict) return 'flipped';
-  return sameRange(pair.old, pair.new) ? null : 'bounds';
+  return sameRange(pair.old.range, pair.new.range) ? null : 'bounds';
 }
 
 const ranks: Readonly<Record<Verdict, number>> = { fail: 0, unknown: 1, pass: 3 };
@@ -34,8 +34,8 @@ const rank = (change: LimitChange): number => {
 /** The same length written in another unit differs in its last digits only. */
 const rounding = 1e-9;
 
-const sameRange = (a: JudgedLimit, b: JudgedLimit): boolean =>
-  sameBound(a.range.min, b.range.min) && sameBound(a.range.max, b.range.max);
+export const sameRange = (a: JudgedLimit['range'], b: JudgedLimit['range']): boolean =>
+  sameBound(a.min, b.min) && sameBound(a.max, b.max);
 
 const sameBound = (a: number | null, b: number | null): boolean =>
   a === b || (a !== null && b !== null && Math.abs(a - b) <= rounding * Math.max(Math.abs(a), Math.abs(b)));

@@ -3,6 +3,7 @@ import { measures, type LoadId, type MeasureKey } from '../names.js';
 import { isMissing, type OrMissing } from '../numeric/missing.js';
 import { printedStep } from '../quantity/printed-step.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { wayOver, type Way } from './goes-over.js';
 import type { MeasuredLoad } from './judge-loads.js';
 import { pairsOf, type Pair } from './pairs.js';
 
@@ -19,6 +20,8 @@ export interface LoadChange {
   readonly sitter: string | null;
   /** Which of the two designs have this load. */
   readonly in: 'both' | 'old' | 'new';
+  /** Which way each takes the chair over; null: neither does, or there is no such load. */
+  readonly goesOver: { readonly old: Way | null; readonly new: Way | null };
   /** Every measure of both; none where only one design has the load. */
   readonly measures: readonly MeasureChange[];
 }
@@ -30,9 +33,14 @@ export function compareLoads(
 ): LoadChange[] {
   return pairsOf(old, now, nameOf).map((pair) => {
     const { id: load, sitter } = (pair.new ?? pair.old).record.load;
-    return { load, sitter, in: whichOf(pair), measures: changesOf(pair, units) };
+    const goesOver = { old: pair.old && wayOver(pair.old), new: pair.new && wayOver(pair.new) };
+    return { load, sitter, in: whichOf(pair), goesOver, measures: changesOf(pair, units) };
   });
 }
+
+/** It does now, and did not before, or the other way; also what only the new design has. */
+export const isNewlyOver = ({ goesOver }: Pick<LoadChange, 'goesOver'>): boolean =>
+  goesOver.new !== null && goesOver.new !== goesOver.old;
 
 /** No load has a space in its name. */
 const nameOf = ({ record: { load } }: MeasuredLoad): string =>

@@ -6,6 +6,7 @@ import { summaryOf } from '../report/sweep-summary.js';
 import { refuse, screenFor, settingsFor } from './answer.js';
 import { issuesOf } from './checked.js';
 import { readShare, rowsOf, type Share } from './share.js';
+import { breathe } from './sweep-run.js';
 import { writeSweep } from './sweep-output.js';
 import type { SweepSettings } from './sweep-settings.js';
 import type { ChunkAnswer } from './sweep-work.js';
@@ -86,7 +87,8 @@ function write(world: World, shares: readonly Share[], settings: SweepSettings):
     files: shares.map(({ path }) => path),
     printer,
     total: head.designs,
-    chunks: () => rowsInOrder(world, shares, printer),
+    tooFew: issueOfWhole('--join', `${head.designs} rows in the shares`, 'others when they were read again'),
+    chunks: (stopped: () => boolean) => rowsInOrder(world, shares, printer, stopped),
   };
   return writeSweep(world, source, settings);
 }
@@ -95,8 +97,13 @@ async function* rowsInOrder(
   world: World,
   shares: readonly Share[],
   printer: SweepPrinter,
+  stopped: () => boolean,
 ): AsyncGenerator<ChunkAnswer> {
   for (const share of shares)
-    for await (const rows of rowsOf(world, share))
+    for await (const rows of rowsOf(world, share)) {
+      // A signal is heard between two turns of the loop.
+      await breathe();
+      if (stopped()) return;
       yield { text: rows.map(printer.row).join(''), summary: summaryOf(rows) };
+    }
 }

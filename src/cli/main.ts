@@ -1,5 +1,6 @@
 /** The command line. Each command is a bundle of its own, loaded only when it is called. */
 import { Command, CommanderError } from 'commander';
+import { printable } from '../report/printable.js';
 import { tool } from '../report/tool.js';
 import { declareAdjust } from './arguments/adjust.js';
 import { declareCheck } from './arguments/check.js';
@@ -37,7 +38,7 @@ export async function main(world: World, commands: Commands): Promise<number> {
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.met : exitCodes.cannotJudge;
-    world.stderr.write(`trueroll: stopped by a fault of its own: ${String(error)}\n`);
+    world.stderr.write(`trueroll: stopped by a fault of its own: ${printable(String(error))}\n`);
     return exitCodes.cannotJudge;
   }
 }
@@ -70,10 +71,25 @@ function programFor(calling: Calling): Command {
         stdout.write(text);
       },
       writeErr: (text) => {
-        stderr.write(text);
+        // Commander repeats what was typed, whatever that is.
+        stderr.write(text.split('\n').map(printable).join('\n'));
       },
     })
     .addHelpText('after', '\nExample:\n  $ trueroll check design.yaml\n');
   for (const declare of declarations) declare(program, calling);
+  for (const command of program.commands) onceEach(command);
   return program;
+}
+
+/** Of an option given twice the last would count, and nobody be told; those that are meant to be given again collect. */
+function onceEach(command: Command): void {
+  for (const option of command.options) {
+    if (!(option.required || option.optional) || option.variadic || Array.isArray(option.defaultValue))
+      continue;
+    let given = false;
+    command.on(`option:${option.name()}`, () => {
+      if (given) command.error(`--${option.name()}: expected it once, found it again`);
+      given = true;
+    });
+  }
 }

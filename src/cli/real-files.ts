@@ -1,6 +1,7 @@
 /** Files as the machine has them: read whole or line by line, written whole or not at all. */
+import { fstat, type Stats } from 'node:fs';
 import { open, readlink, realpath, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { FileTrouble, isFileTrouble, type Draft, type Files } from './world.js';
 
 /** More than any design file holds, in bytes: the reader refuses less than that, with a better message. */
@@ -16,6 +17,23 @@ export async function everything(stream: AsyncIterable<unknown>): Promise<Uint8A
     if (size > largest) throw new FileTrouble(`more than ${largest / 2 ** 20} MB`);
   }
   return Buffer.concat(chunks);
+}
+
+/** Piece by piece: no more of it is held than one line. */
+async function* linesOf(stream: AsyncIterable<unknown>): AsyncGenerator<string> {
+  const decoder = new TextDecoder();
+  let left = '';
+  for await (const chunk of stream) {
+    const [first = '', ...others] = decoder.decode(chunk as Buffer, { stream: true }).split('\n');
+    left += first;
+    if (left.length > largest) throw new FileTrouble(`a line of more than ${largest / 2 ** 20} MB`);
+    const last = others.pop();
+    if (last === undefined) continue;
+    yield left;
+    yield* others;
+    left = last;
+  }
+  if (left !== '') yield left;
 }
 
 export const files: Files = {
@@ -52,10 +70,13 @@ export const files: Files = {
   },
   async *lines(path) {
     try {
+      // What is no file is not even opened: a pipe may wait for ever, and is empty when it is read again.
+      const facts = await stat(path);
+      if (facts.isDirectory()) throw new FileTrouble('a directory');
+      if (!facts.isFile()) throw new FileTrouble('a pipe or a device, which cannot be read twice');
       const handle = await open(path, 'r');
       try {
-        if ((await handle.stat()).isDirectory()) throw new FileTrouble('a directory');
-        yield* handle.readLines({ autoClose: false });
+        yield* linesOf(handle.createReadStream({ autoClose: false }));
       } finally {
         await handle.close();
       }
@@ -67,9 +88,23 @@ export const files: Files = {
 
 const factsOf = (path: string) => stat(path).catch(() => null);
 
-/** Whatever it is called, by links too. */
-async function isSame(path: string, other: string): Promise<boolean> {
-  const [one, two] = [await factsOf(path), await factsOf(other)];
+export const standardInputNumber = 0;
+
+/** Of what is open already; null where it is closed. */
+const factsOfOpen = (descriptor: number): Promise<Stats | null> =>
+  new Promise((resolve) => {
+    fstat(descriptor, (error, facts) => {
+      resolve(error === null ? facts : null);
+    });
+  });
+
+export const isDirectory = async (descriptor: number): Promise<boolean> =>
+  (await factsOfOpen(descriptor))?.isDirectory() ?? false;
+
+/** Whatever it is called, by links too. @param read as typed: - is what standard input was taken from */
+async function isSame(path: string, read: string): Promise<boolean> {
+  const one = await factsOf(path);
+  const two = await (read === '-' ? factsOfOpen(standardInputNumber) : factsOf(read));
   return one !== null && two !== null && one.dev === two.dev && one.ino === two.ino;
 }
 
@@ -114,12 +149,18 @@ async function draftAt(
   };
 }
 
-/** Where a link without a target points; anything else is its own place. */
-const linkedTo = (path: string): Promise<string> =>
-  readlink(path).then(
-    (target) => join(dirname(path), target),
-    () => path,
-  );
+/** As many links as systems follow one after the other. */
+const mostLinks = 40;
+
+/** Where links without a target point at last; anything else is its own place. */
+async function linkedTo(path: string, followed = 0): Promise<string> {
+  const target = await readlink(path).catch(() => null);
+  if (target === null) return path;
+  if (followed >= mostLinks) throw new FileTrouble(circle);
+  return linkedTo(resolve(dirname(path), target), followed + 1);
+}
+
+const circle = 'a link that leads back to itself';
 
 const troubles: Readonly<Record<string, string>> = {
   ENOENT: 'no such file or folder',
@@ -129,6 +170,7 @@ const troubles: Readonly<Record<string, string>> = {
   ENOTDIR: 'a path through something that is no folder',
   ENOSPC: 'no space left',
   EROFS: 'a read-only place',
+  ELOOP: circle,
   ENAMETOOLONG: 'a name that is too long',
 };
 

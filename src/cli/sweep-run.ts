@@ -1,4 +1,5 @@
 /** Works through a sweep: chunk by chunk to where the answer goes, until it is done or stopped. */
+import { issueOfWhole } from '../design/issue.js';
 import { chunksIn } from '../explore/grid.js';
 import { inOrder, type Hand } from '../explore/in-order.js';
 import type { Sweep } from '../explore/sweep.js';
@@ -23,7 +24,8 @@ export const runSweep = (
       files: [path],
       printer: printerOf(sweep, task),
       total: task.stretch.to - task.stretch.from,
-      chunks: () => throughAll(world, sweep, task, threads),
+      tooFew: issueOfWhole(path, 'an answer of every thread', 'fewer'),
+      chunks: (stopped) => throughAll(world, sweep, task, threads, stopped),
     },
     settings,
   );
@@ -37,11 +39,12 @@ interface Crew {
 const worthThreads = 6;
 
 function crewFor({ threads: others }: World, sweep: Sweep, task: SweepTask, count: number): Crew {
-  if (others === null || count < 2 || chunksIn(task.stretch, task.chunkSize) <= worthThreads) {
+  const chunks = chunksIn(task.stretch, task.chunkSize);
+  if (others === null || count < 2 || chunks <= worthThreads) {
     const own = chunkWork(sweep, task);
     return { hands: [{ work: (chunk) => breathe().then(() => own(chunk)) }], dismiss: () => undefined };
   }
-  const begun = Array.from({ length: count }, () => others.begin('sweep-thread', task));
+  const begun = Array.from({ length: Math.min(count, chunks) }, () => others.begin('sweep-thread', task));
   return {
     hands: begun.map((thread) => ({ work: (chunk) => thread.ask(chunk) as Promise<ChunkAnswer> })),
     dismiss: () => {
@@ -51,7 +54,7 @@ function crewFor({ threads: others }: World, sweep: Sweep, task: SweepTask, coun
 }
 
 /** Between chunks a Ctrl-C is heard. */
-const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+export const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 /** Chunk by chunk; a Ctrl-C ends it after the one at hand. */
 async function* throughAll(
@@ -59,23 +62,21 @@ async function* throughAll(
   sweep: Sweep,
   task: SweepTask,
   threads: number,
+  stopped: () => boolean,
 ): AsyncGenerator<ChunkAnswer> {
   const { stretch, chunkSize } = task;
   const total = stretch.to - stretch.from;
   const crew = crewFor(world, sweep, task, threads);
   const progress = progressOf(world, 'designs');
-  let [stopped, done] = [false, 0];
-  const takeBack = world.onStop(() => (stopped = true));
+  let done = 0;
   try {
-    for await (const answer of inOrder(chunksIn(stretch, chunkSize), crew.hands, () => stopped)) {
+    for await (const answer of inOrder(chunksIn(stretch, chunkSize), crew.hands, stopped)) {
       yield answer;
       done += answer.summary.designs;
       progress.done(done, total);
-      if (stopped) return;
     }
   } finally {
     progress.end();
-    takeBack();
     crew.dismiss();
   }
 }

@@ -9,8 +9,11 @@ export interface World {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** How many threads run at once, and how one is begun; null: there are none. */
   readonly threads: Threads | null;
-  /** Calls when the user wants it stopped (Ctrl-C), instead of ending the process. @returns what takes that back */
-  readonly onStop: (stop: () => void) => () => void;
+  /**
+   * Calls when it is to be stopped (Ctrl-C, the end of a job), with the exit code for that, instead of ending the
+   * process. @returns what takes that back
+   */
+  readonly onStop: (stop: (code: number) => void) => () => void;
 }
 
 export interface Threads {

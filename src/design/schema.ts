@@ -33,7 +33,10 @@ export function designSchema(compile: Compile, names: readonly string[] = []) {
       .optional(),
     alterations: alterationsSchema(schemas).optional(),
     keep: z
-      .array(keptName([...names, ...alterationNames]), { error: 'a list of names such as [radius, spacing]' })
+      .array(keptName([...names, ...alterationNames]), {
+        error: `a list of names such as [${[...names, ...alterationNames].slice(0, 2).join(', ')}]`,
+      })
+      .superRefine(onceEach)
       .optional()
       .meta({ description: 'what is not to be changed when `check` looks for what to change' }),
     floor: floorSchema(schemas).optional(),
@@ -72,6 +75,12 @@ function somewhereToSit({ has, at, strange, say }: Keys): void {
   const hint = 'without `sitters` the chair is judged empty';
   say({ expected: `${missing.join(' and ')}, by which sitters are placed`, found: 'none', hint }, 'sitters');
 }
+
+const onceEach = (kept: readonly string[], context: z.core.$RefinementCtx): void => {
+  const twice = kept.find((name, i) => kept.indexOf(name) !== i);
+  if (twice === undefined) return;
+  context.addIssue(custom({ expected: 'each name once', found: `\`${twice}\` again` }));
+};
 
 const keptName = (names: readonly string[]) =>
   text('the name of a dimension').superRefine((name, context) => {

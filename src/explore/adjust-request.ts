@@ -1,10 +1,12 @@
 /** What is asked of an adjustment: targets, and sizes with the ranges that they may be changed over. */
 import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
+import type { Words } from '../design/places.js';
 import type { Design } from '../design/read-design.js';
 import { measures } from '../names.js';
+import { kindOfDimension } from '../quantity/dimension.js';
 import { compileQuantity } from '../quantity/quantity.js';
 import { shown } from '../quantity/source-text.js';
-import type { LengthUnit } from '../quantity/units.js';
+import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { argumentIssue, scopeOf } from './argument.js';
 import { measuresNamed, type AskedMeasure } from './asked-measure.js';
 import { changeableIn, type Changeable } from './changeable.js';
@@ -12,6 +14,7 @@ import type { BuiltDesign } from './design-function.js';
 import { makersStep, sayMakersStep } from './makers-step.js';
 import { stepsIn, type SizeRange } from './size-range.js';
 import { readVaried, variableNamed, wrong, type Read } from './varied.js';
+import type { Variable } from './variables.js';
 
 export interface AdjustRequest {
   readonly text: string;
@@ -58,7 +61,7 @@ function taken<T>(issues: Issue[], option: string, text: string, read: Read<T>):
 
 /** Without a sitter it is the first that is meant: the chair is made for him or her. */
 function targetOf(text: string, design: Design, { people, design: inSI }: BuiltDesign): Read<Target> {
-  const at = text.indexOf('=');
+  const at = text.lastIndexOf('=');
   if (at < 0) return wrong({ expected: '`measure=value`, such as `period=2.2 s`', found: shown(text) });
   const named = measuresNamed(text.slice(0, at).trim(), people);
   if (!named.ok) return named;
@@ -70,12 +73,16 @@ function targetOf(text: string, design: Design, { people, design: inSI }: BuiltD
     });
   const { kind } = measures[asked.measure];
   const reading = compileQuantity(text.slice(at + 1).trim(), { kind, units: inSI.units }, scopeOf(design));
-  if (!reading.ok) return wrong(reading.mistake);
+  if (!reading.ok) return wrong(inSeconds(reading.mistake));
   const value = reading.value.valueIn(new Map(design.dimensions.map((each) => [each.name, each.value])));
   return Number.isFinite(value)
     ? { ok: true, value: { asked, value } }
     : wrong({ expected: 'a finite number', found: shown(text) });
 }
+
+/** Months are for the age of a child: no measure is as long. */
+const inSeconds = (mistake: Words): Words =>
+  mistake.hint === undefined ? mistake : { ...mistake, hint: mistake.hint.replace(/ or `[^`]*months`/, '') };
 
 function byOf(
   request: Pick<AdjustRequest, 'to' | 'by'>,
@@ -116,7 +123,8 @@ function byNamed(
   usual: readonly Changeable[],
   units: LengthUnit,
 ): Read<SizeRange> {
-  const read = text.includes('=') ? byRange(text, design, units) : byUsual(text.trim(), design, usual, units);
+  const bare = !text.includes('=') || variableNamed(text.trim(), design).ok;
+  const read = bare ? byUsual(text.trim(), design, usual, units) : byRange(text, design, units);
   if (!read.ok) return read;
   const { variable } = read.value;
   const [first, last] = stepsIn(read.value);
@@ -142,11 +150,22 @@ function byUsual(
   if (reach) return { ok: true, value: byInReach(reach) };
   const { stated } = variable;
   if (stated === 0)
-    return wrong({ expected: `a range for ${name}, such as \`${name}=0 in..1 in\``, found: 'none' });
+    return wrong({
+      expected: `a range for ${name}, such as \`${name}=${sayUsualRange(variable, units)}\``,
+      found: 'none',
+    });
   const ends = [0.5 * stated, 2 * stated];
   const step = makersStep(variable, units);
   return { ok: true, value: { variable, least: Math.min(...ends), greatest: Math.max(...ends), step } };
 }
+
+/** From nothing to some steps, in the units of the design. */
+const sayUsualRange = ({ dimension }: Variable, units: LengthUnit): string => {
+  const unit = { length: units, mass: isImperial(units) ? 'lb' : 'kg', angle: 'deg', time: 's' }[
+    kindOfDimension(dimension) as 'length'
+  ] as string | undefined;
+  return unit === undefined ? '0..1' : `0 ${unit}..${unit === 'mm' ? 25 : 1} ${unit}`;
+};
 
 function byRange(text: string, design: Design, units: LengthUnit): Read<SizeRange> {
   const varied = readVaried(text, design);

@@ -3,6 +3,7 @@
  * `seated/period`, `seated/period/shortest`.
  */
 import type { People } from '../loads/people.js';
+import type { Words } from '../design/places.js';
 import { loadsMeant } from '../checks/limit.js';
 import { loadIds, loads, measureKeys, measures, type LoadId, type MeasureKey } from '../names.js';
 import { unknownName } from './argument.js';
@@ -19,7 +20,7 @@ export interface AskedMeasure {
 export function measuresNamed(text: string, people: People): Read<AskedMeasure[]> {
   const steps = text.split('/').map((step) => step.trim());
   const load = loadIds.find((id) => id === steps[0]);
-  if (steps.length > 1 && load === undefined) return wrong(unknownName('a load', steps[0]!, loadIds));
+  if (steps.length > 1 && load === undefined) return wrong(notALoad(steps, people));
   const measure = measureNamed(load === undefined ? steps[0]! : (steps[1] ?? ''), load);
   if (!measure.ok) return measure;
   const meant = load === undefined ? loadsMeant(measure.value, people) : [load];
@@ -29,6 +30,15 @@ export function measuresNamed(text: string, people: People): Read<AskedMeasure[]
   const own = found.filter((each) => each.sitter === sitter);
   const sitters = found.flatMap((each) => each.sitter ?? []);
   return own.length > 0 ? { ok: true, value: own } : wrong(unknownName('a sitter', sitter, sitters));
+}
+
+/** Where a sitter stands first it is put last, as in the names of limits. */
+function notALoad([first = '', key = '']: readonly string[], people: People): Words {
+  const found = unknownName('a load', first, loadIds);
+  if (!people.persons.some(({ name }) => name === first)) return found;
+  const measure = measureNamed(key, undefined);
+  const [load] = measure.ok ? loadsMeant(measure.value, people) : [];
+  return load === undefined ? found : { ...found, hint: `did you mean \`${load}/${key}/${first}\`?` };
 }
 
 function measureNamed(key: string, load: LoadId | undefined): Read<MeasureKey> {

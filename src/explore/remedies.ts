@@ -81,7 +81,7 @@ const sameChanges = (a: Remedy, b: Remedy): boolean =>
 const most = 3;
 
 /** Where some break nothing those only; of them the least change first, and one that mends all among them. */
-function chosen(remedies: readonly Remedy[]): Remedy[] {
+export function chosen(remedies: readonly Remedy[]): Remedy[] {
   const whole = remedies.filter(({ breaks }) => breaks.length === 0);
   const sorted = (whole.length > 0 ? whole : remedies).toSorted((a, b) => changeIn(a) - changeIn(b));
   const first = sorted.slice(0, most);

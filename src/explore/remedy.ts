@@ -20,6 +20,10 @@ export interface Remedy {
   readonly changes: readonly RemedyChange[];
   /** Of the limit's measure then, SI; null: it is none (that it comes to rest). */
   readonly value: number | null;
+  /** What is wanted of it then: a bound may move with the design. */
+  readonly range: JudgedLimit['range'];
+  /** Ids of limits that are not met then. */
+  readonly notMet: readonly string[];
   /** Ids of limits that are met now and would not be. */
   readonly breaks: readonly string[];
   /** What a limit looks at and moves by what a maker would read, nothing of the limit itself. */
@@ -74,6 +78,8 @@ export function remedyOf(
       return { change, from: change.variable.stated, to: valueAfter(change, count) };
     }),
     value: after?.value ?? null,
+    range: after?.range ?? limit.range,
+    notMet: judgement.limits.flatMap(({ id, verdict }) => (verdict === 'pass' ? [] : [id])),
     breaks: judgement.limits
       .filter(({ id, verdict }) => verdict !== 'pass' && before.get(id)?.verdict === 'pass')
       .map(({ id }) => id),

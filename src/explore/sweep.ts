@@ -1,12 +1,14 @@
 /** A sweep: dimensions, sizes of sitters and alterations over ranges, each design built, rolled and judged. */
+import { overAmong, type Over } from '../checks/goes-over.js';
 import { describeIssue, issueOfWhole, type Checked, type Issue } from '../design/issue.js';
+import type { Words } from '../design/places.js';
 import type { Design } from '../design/read-design.js';
 import type { People } from '../loads/people.js';
-import { loadsOf } from '../loads/loads-of.js';
+import { loadsOf, whyNotRolled } from '../loads/loads-of.js';
 import { loadIds, measures, type LoadId, type MeasureKey } from '../names.js';
 import { shown } from '../quantity/source-text.js';
 import { argumentIssue, unknownName } from './argument.js';
-import { measuresNamed, type AskedMeasure } from './asked-measure.js';
+import { measuresNamed, nameOfAsked, type AskedMeasure } from './asked-measure.js';
 import { designFunction, type BuiltDesign, type Tried } from './design-function.js';
 import { gridOf, mostDesigns, type Grid } from './grid.js';
 import { judgeFor, measureIn } from './judge.js';
@@ -36,11 +38,13 @@ export interface SweepRow {
   readonly measures: readonly (number | null)[];
   readonly verdict: Verdict;
   readonly comfortable: boolean;
+  /** Which of the loads that were rolled take the chair over. */
+  readonly goesOver: readonly Over[];
   /** Ids of the limits that are not met or unknown. */
   readonly notMet: readonly string[];
   /** Of the limits that are met the one with the least room, and how much (room.ts). */
   readonly tightest: { readonly id: string; readonly room: number } | null;
-  /** Why it cannot be built. */
+  /** Why it cannot be built, or judged. */
   readonly problem: string | null;
 }
 
@@ -61,7 +65,7 @@ export function compileSweep(request: SweepRequest): Checked<Sweep> {
   const { people } = stated;
   const issues: Issue[] = [];
   const varied = variedIn(request, design, issues);
-  const chosen = loadsIn(request, issues);
+  const chosen = loadsIn(request, stated, issues);
   const columns = columnsIn(request, people, chosen, issues);
   const grid = gridOf(varied);
   if (issues.length === 0 && grid.count > mostDesigns) issues.push(tooMany(request, grid));
@@ -99,17 +103,29 @@ function variedIn({ vary }: SweepRequest, design: Design, issues: Issue[]): Vari
   return varied;
 }
 
-function loadsIn({ loads }: SweepRequest, issues: Issue[]): readonly LoadId[] {
+/** Named one by one they are those of this design: what is not rolled would read as met. */
+function loadsIn({ loads }: SweepRequest, stated: BuiltDesign, issues: Issue[]): readonly LoadId[] {
   if (loads === null) return loadIds;
-  return loads.split(',').flatMap((word): LoadId[] => {
-    const load = loadIds.find((id) => id === word.trim());
-    if (load !== undefined) return [load];
-    issues.push(
-      argumentIssue({ option: '--loads', text: loads }, unknownName('a load', word.trim(), loadIds)),
-    );
+  const has = new Set(rolledLoads(stated, loadIds));
+  const words = new Set(loads.split(',').map((word) => word.trim()));
+  return [...words].flatMap((word): LoadId[] => {
+    const load = loadIds.find((id) => id === word);
+    if (load !== undefined && has.has(load)) return [load];
+    const mistake =
+      load !== undefined
+        ? notOfIt(load, stated)
+        : word === ''
+          ? { expected: 'loads with commas between', found: 'nothing between' }
+          : unknownName('a load', word, [...has]);
+    issues.push(argumentIssue({ option: '--loads', text: loads }, mistake));
     return [];
   });
 }
+
+const notOfIt = (load: LoadId, { design, people }: BuiltDesign): Words => ({
+  expected: 'loads that this design has',
+  found: `\`${load}\`: ${whyNotRolled(design, people)(load)}`,
+});
 
 /** Of those that are wanted the ones that there are, in the order of the contract. */
 function rolledLoads({ design, chair, people }: BuiltDesign, wanted: readonly LoadId[]): LoadId[] {
@@ -144,8 +160,15 @@ function columnsIn(
         return named.ok ? named.value : [];
       });
   }
+  const shownBefore = new Set<string>();
   return show.flatMap((text) => {
     const named = measuresNamed(text, people);
+    const again = named.ok && named.value.some((one) => shownBefore.has(nameOfAsked(one)));
+    if (named.ok) for (const one of named.value) shownBefore.add(nameOfAsked(one));
+    if (again)
+      issues.push(
+        argumentIssue({ option: '--show', text }, { expected: 'each measure once', found: 'one again' }),
+      );
     if (!named.ok) issues.push(argumentIssue({ option: '--show', text }, named.words));
     else if (named.value.length === 0)
       issues.push(
@@ -158,8 +181,14 @@ function columnsIn(
   });
 }
 
+/** Of more designs nobody reads the number. */
+const countable = 1e15;
+
 function tooMany({ vary }: SweepRequest, { count }: Grid): Issue {
-  const designs = (number: number): string => `${number.toLocaleString('en')} designs`;
+  const designs = (number: number): string =>
+    number < countable
+      ? `${number.toLocaleString('en')} designs`
+      : `more than ${countable.toLocaleString('en')} designs`;
   return argumentIssue(
     { option: '--vary', text: vary.join(' × ') },
     {
@@ -170,6 +199,8 @@ function tooMany({ vary }: SweepRequest, { count }: Grid): Issue {
   );
 }
 
+const nothingJudged = 'no limit is about these loads: nothing was judged';
+
 function rowOf(
   number: number,
   values: readonly number[],
@@ -179,7 +210,7 @@ function rowOf(
   judge: ReturnType<typeof judgeFor>,
 ): SweepRow {
   if (!tried.ok) {
-    const nothing = { comfortable: false, notMet: [], tightest: null };
+    const nothing = { comfortable: false, goesOver: [], notMet: [], tightest: null };
     const problem = describeIssue(tried.issues[0]!);
     return { number, values, measures: columns.map(() => null), verdict: 'unknown', ...nothing, problem };
   }
@@ -189,10 +220,12 @@ function rowOf(
     number,
     values,
     measures: columns.map((column) => measureIn(judgement, column)),
-    verdict,
+    // Nothing that is judged is nothing that is met.
+    verdict: limits.length === 0 ? 'unknown' : verdict,
     comfortable: isComfortable(limits, loads),
+    goesOver: overAmong(judgement.loads),
     notMet: limits.flatMap((limit) => (limit.verdict === 'pass' ? [] : [limit.id])),
     tightest: verdict === 'pass' ? tightest(limits) : null,
-    problem: null,
+    problem: limits.length === 0 ? nothingJudged : null,
   };
 }

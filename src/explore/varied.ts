@@ -23,7 +23,8 @@ export type Read<T> =
 const form = '`name=from..to:step` or `name=a, b, c`';
 
 export function readVaried(text: string, design: Design): Read<Varied> {
-  const at = text.indexOf('=');
+  // No value has one: an earlier one belongs to the name of a sitter.
+  const at = text.lastIndexOf('=');
   if (at < 0) return wrong({ expected: form, found: shown(text) });
   const named = variableNamed(text.slice(0, at).trim(), design);
   return named.ok ? valuesOf(text.slice(at + 1).trim(), named.value, design) : named;
@@ -33,6 +34,12 @@ export function variableNamed(name: string, design: Design): Read<Variable> {
   const variables = variablesOf(design);
   const variable = variables.find((each) => each.name === name);
   if (variable) return { ok: true, value: variable };
+  if (design.written.sitters === 'standard' && / (?:stature|mass|percentile)$/.test(name))
+    return wrong({
+      expected: 'a size of a sitter whom the design states',
+      found: `${shown(name)} of \`sitters: standard\``,
+      hint: 'write the sitters out one by one to vary them',
+    });
   const own = variables.filter(({ of }) => of === null || 'sitter' in of).map((each) => each.name);
   return wrong(unknownName('a dimension, a size of a sitter or an alteration', name, own, alterationNames));
 }
@@ -44,6 +51,8 @@ function valuesOf(text: string, variable: Variable, design: Design): Read<Varied
   for (const item of listed(text)) {
     const read = readValue(item, variable, design);
     if (!read.ok) return wrong(item === '' ? { expected: form, found: shown(text) } : read.mistake);
+    if (values.includes(read.value))
+      return wrong({ expected: 'each value once', found: `${shown(item)} again` });
     values.push(read.value);
   }
   return { ok: true, value: { variable, count: values.length, valueAt: (index) => values[index]! } };

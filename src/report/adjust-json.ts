@@ -1,4 +1,5 @@
 /** The JSON of an adjustment: the same for the same input. */
+import { overAmong } from '../checks/goes-over.js';
 import type { Adjusted, Setting } from '../explore/adjust.js';
 import { measureIn } from '../explore/judge.js';
 import { jsonFactor } from '../names.js';
@@ -69,7 +70,9 @@ export function settingObjectOf(
     measures: measures.map((value, i) =>
       value === null ? null : rounded(value * jsonFactor(targets[i]!.asked.measure)),
     ),
-    verdict: judgement?.verdict ?? 'unknown',
+    // Nothing that is judged is nothing that is met.
+    verdict: judgement === null || limits.length === 0 ? 'unknown' : judgement.verdict,
+    goesOver: judgement ? overAmong(judgement.loads) : [],
     notMet,
     broken: notMet.filter((id) => now.get(id) === 'pass'),
     // Of a chair that comes to rest the limit that it does is not judged at all.

@@ -1,7 +1,7 @@
 /** The shape of the JSON of an adjustment. Its types are read from here; the schema itself is loaded only to be printed. */
 import * as z from 'zod';
 import { loadIds, measureKeys } from '../names.js';
-import { designSchema, toolSchema } from './design-schema.js';
+import { designSchema, overSchema, toolSchema } from './design-schema.js';
 
 const numberOrNull = z.number().nullable();
 
@@ -16,6 +16,7 @@ const setting = z.strictObject({
     .describe('one for each of `by`, in its unit'),
   measures: z.array(numberOrNull).describe('of `to`, one for each of `targets`, in the unit of the measure'),
   verdict: z.enum(['pass', 'fail', 'unknown']).describe('of all limits with `to`'),
+  goesOver: z.array(overSchema).describe('loads that take the chair over then'),
   notMet: z.array(z.string()).describe('ids of limits that are not met then, or unknown'),
   broken: z.array(z.string()).describe('those of them that are met as the design stands'),
   mended: z.array(z.string()).describe('ids of limits that are not met as it stands and are then'),

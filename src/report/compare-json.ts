@@ -86,13 +86,19 @@ function judgedObject(limit: JudgedLimit, units: LengthUnit): ComparisonObject['
 
 const inJson = (measure: MeasureKey, value: number): number => rounded(value * jsonFactor(measure));
 
-function loadObject({ load, sitter, in: which, measures }: LoadChange): ComparisonObject['loads'][number] {
+function loadObject({
+  load,
+  sitter,
+  in: which,
+  goesOver,
+  measures,
+}: LoadChange): ComparisonObject['loads'][number] {
   const entries = measures.map(({ measure, old, new: now, moved }) => {
     const say = (value: OrMissing<number>) => (isMissing(value) ? null : inJson(measure, value));
     const difference = isMissing(old) || isMissing(now) ? null : inJson(measure, now - old);
     return [measure, { old: say(old), new: say(now), difference, moved }] as const;
   });
-  return { id: load, sitter, in: which, measures: Object.fromEntries(entries) };
+  return { id: load, sitter, in: which, goesOver: { ...goesOver }, measures: Object.fromEntries(entries) };
 }
 
 function dimensionObject({ old, new: now }: DimensionChange): ComparisonObject['dimensions'][number] {

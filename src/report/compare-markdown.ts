@@ -1,7 +1,15 @@
 /** What moved between two designs, as a comment for a pull request: what became worse first. */
 import type { LimitChange } from '../checks/compare-limits.js';
 import { cautionsOf } from './cautions.js';
-import { dimensionTable, massTable, movedTables, unmatchedLoads } from './compare-tables.js';
+import {
+  dimensionTable,
+  massTable,
+  movedTables,
+  newlyOver,
+  nowOver,
+  otherBounds,
+  unmatchedLoads,
+} from './compare-tables.js';
 import type { Compared } from './compared.js';
 import { bullets, folded, inMarkdown, markdownTable, nameInMarkdown } from './github-flavoured.js';
 import { limitChangeWords } from './limit-change-words.js';
@@ -13,7 +21,8 @@ export function printCompareMarkdown(compared: Compared): string {
   const { units, name } = now.result.design;
   const tables = [dimensionTable(comparison, units), ...movedTables(comparison, units)];
   const flipped = comparison.limits.filter(({ change }) => change !== 'bounds');
-  const bounds = comparison.limits.filter(({ change }) => change === 'bounds');
+  const bounds = otherBounds(comparison);
+  const over = newlyOver(comparison);
   const moved = [
     limitTable('verdict changed', flipped, compared),
     limitTable('other bounds, the verdict as before', bounds, compared),
@@ -25,6 +34,7 @@ export function printCompareMarkdown(compared: Compared): string {
     `### ${inMarkdown(sayVerdict(now.result))}`,
     `**${nameInMarkdown(name)}**, ${nameInMarkdown(now.result.file)} against ${nameInMarkdown(old.result.file)}, ` +
       `of which it was said: ${inMarkdown(sayVerdict(old.result))}`,
+    ...(over.length === 0 ? [] : [`**${nowOver}:**\n\n${bullets(over)}`]),
     ...(moved.length === 0 ? ['Nothing moved by as much as a maker could read.'] : moved),
     folded('What to mind', bullets(cautionsOf(now.result))),
   ];

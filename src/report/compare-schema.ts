@@ -33,10 +33,15 @@ const limit = z.strictObject({
   new: judged,
 });
 
+const way = z.enum(['back', 'forward']).nullable();
+
 const load = z.strictObject({
   id: z.enum(loadIds),
   sitter: z.string().nullable(),
   in: z.enum(['both', 'old', 'new']).describe('which of the designs have this load'),
+  goesOver: z
+    .strictObject({ old: way, new: way })
+    .describe('which way each design goes over under it; null: it does not, or has no such load'),
   measures: z
     .partialRecord(
       measure,

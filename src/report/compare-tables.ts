@@ -1,13 +1,13 @@
 /** What moved between two designs as tables of words: old, new and by how much. */
 import type { Comparison } from '../checks/compare.js';
-import { isReadable, type MeasureChange } from '../checks/compare-loads.js';
+import { isNewlyOver, isReadable, type MeasureChange } from '../checks/compare-loads.js';
 import type { MeasureKey } from '../names.js';
 import { isMissing, type OrMissing } from '../numeric/missing.js';
 import { formatKilograms, formatLength } from '../quantity/print.js';
 import { printedStep } from '../quantity/printed-step.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { sayDimension } from './dimension-words.js';
-import { measureWords, sayValue, whoOf } from './measure-words.js';
+import { measureWords, sayOver, sayValue, whoOf } from './measure-words.js';
 import type { Table } from './table.js';
 
 const heads = ['old', 'new', 'by'];
@@ -32,6 +32,23 @@ const sayDifference = (measure: MeasureKey, difference: number, units: LengthUni
 
 const signed = (difference: number, say: (size: number) => string): string =>
   `${difference < 0 ? '-' : '+'}${say(Math.abs(difference))}`;
+
+/** Limits with other bounds and the verdict as before, unless it is another matter: that the load goes over now. */
+export function otherBounds({ limits, loads }: Comparison): Comparison['limits'] {
+  const over = loads.filter(isNewlyOver);
+  return limits.filter(
+    ({ change, new: now }) =>
+      change === 'bounds' && !over.some(({ load, sitter }) => load === now?.load && sitter === now.sitter),
+  );
+}
+
+export const nowOver = 'Goes over now, and did not before';
+
+/** 'shortest, getting up: goes over forwards' */
+export const newlyOver = ({ loads }: Comparison): string[] =>
+  loads
+    .filter(isNewlyOver)
+    .map(({ load, sitter, goesOver }) => sayOver({ load, sitter, way: goesOver.new! }));
 
 /** 'only in the new design: tallest; tallest, feet up' */
 export function unmatchedLoads({ loads }: Comparison): string[] {

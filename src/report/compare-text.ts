@@ -1,7 +1,15 @@
 /** What moved between two designs, for a terminal: what became worse first. */
 import type { LimitChange } from '../checks/compare-limits.js';
 import { cautionsOf } from './cautions.js';
-import { dimensionTable, massTable, movedTables, unmatchedLoads } from './compare-tables.js';
+import {
+  dimensionTable,
+  massTable,
+  movedTables,
+  newlyOver,
+  nowOver,
+  otherBounds,
+  unmatchedLoads,
+} from './compare-tables.js';
 import type { Compared } from './compared.js';
 import { limitChangeWords, sayLimitChange } from './limit-change-words.js';
 import { printable } from './printable.js';
@@ -25,6 +33,7 @@ export function printCompareText(compared: Compared, settings: CompareSettings):
   ].filter((section) => section.length > 0);
   const sections = [
     verdicts(compared, settings),
+    ...goingOver(compared, settings),
     ...(moved.length === 0 ? [['Nothing moved by as much as a maker could read.']] : moved),
     listed('Mind', cautionsOf(compared.new.result), settings),
   ];
@@ -40,6 +49,14 @@ function verdicts({ old, new: now }: Compared, { paint, columns }: CompareSettin
     );
   const names = [...new Set([old, now].map(({ result }) => printable(result.design.name)))];
   return [paint('heading', wrap(names.join(' → '), columns)), says('old', old), says('new', now)];
+}
+
+/** Before anything else: no change of a verdict or a number says as much. */
+function goingOver({ comparison }: Compared, settings: CompareSettings): string[][] {
+  const over = newlyOver(comparison);
+  if (over.length === 0) return [];
+  const lines = over.map((text) => wrap(printable(text), settings.columns, '  ', '    '));
+  return [[settings.paint('bad', nowOver), ...lines]];
 }
 
 /** Each change of verdict once, under it the limits that it happened to. */
@@ -62,7 +79,7 @@ function styleOf(change: LimitChange): Style {
 }
 
 function changedBounds(compared: Compared, settings: CompareSettings): string[] {
-  const changes = compared.comparison.limits.filter(({ change }) => change === 'bounds');
+  const changes = otherBounds(compared.comparison);
   return listed(
     'Limits with other bounds, the verdict as before',
     changes.map((change) => {

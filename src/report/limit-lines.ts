@@ -4,6 +4,7 @@ import type { JudgedLimit } from '../checks/verdict.js';
 import { sayLimit } from './limit-words.js';
 import { whoOf } from './measure-words.js';
 import type { Remedy } from '../explore/remedy.js';
+import { remediesOfOver } from './over-remedies.js';
 import { sayRemedy } from './remedy-words.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';
@@ -34,17 +35,36 @@ function markedLine(verdict: JudgedLimit['verdict'], said: string, { paint, colu
 const nothingHelps = 'no change of one size within reach, nor of two together, was found to do it';
 
 /** What to change, the first as the thing to do, the others as what would do as well. */
-export function remedyLines(
+export const remedyLines = (
   limit: JudgedLimit,
   remedies: readonly Remedy[],
   units: Units,
-  { columns }: TextSettings,
-): string[] {
-  if (remedies.length === 0) return [wrap(nothingHelps, columns, indent)];
-  return remedies.map((remedy, i) => {
-    const lead = i === 0 ? 'change ' : 'or     ';
-    return wrap(`${lead}${sayRemedy(remedy, limit, units)}`, columns, indent, `${indent}       `);
-  });
+  settings: TextSettings,
+): string[] =>
+  changeLines(
+    remedies.map((remedy) => sayRemedy(remedy, limit, units)),
+    settings,
+  );
+
+/** The same where a load goes over. @param failed the limits that it fails by that */
+export const overRemedyLines = (
+  failed: readonly JudgedLimit[],
+  remedies: CheckResult['remedies'],
+  units: Units,
+  settings: TextSettings,
+): string[] =>
+  changeLines(
+    remediesOfOver(failed, remedies).map(({ remedy, limit, stillOpen }) =>
+      sayRemedy(remedy, limit, units, stillOpen),
+    ),
+    settings,
+  );
+
+function changeLines(changes: readonly string[], { columns }: TextSettings): string[] {
+  if (changes.length === 0) return [wrap(nothingHelps, columns, indent)];
+  return changes.map((said, i) =>
+    wrap(`${i === 0 ? 'change ' : 'or     '}${said}`, columns, indent, `${indent}       `),
+  );
 }
 
 export const basisLine = ({ basis }: JudgedLimit, { columns }: TextSettings): string =>

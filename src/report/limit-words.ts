@@ -1,6 +1,8 @@
 /** A limit in a maker's words and units: whose, of what, what was wanted, what came out, how far off and why. */
 import type { JudgedLimit } from '../checks/verdict.js';
+import type { MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { sayFinely } from './fine-words.js';
 import { limitedWords, sayValue, whoOf } from './measure-words.js';
 import { sayReason } from './say-reason.js';
 
@@ -22,7 +24,7 @@ export function limitWords(limit: JudgedLimit, units: LengthUnit): LimitWords {
   const why = reason === null ? null : sayReason(reason, units);
   const what = limitedWords(measure);
   if (measure === null) return { who, what, wanted: 'a rest', value: null, off: null, why };
-  const say = (number: number): string => sayValue(measure, number, units);
+  const say = sayBeside(measure, range, units);
   return {
     who,
     what,
@@ -51,6 +53,20 @@ export function sayRange({ min, max }: JudgedLimit['range'], say: (number: numbe
   if (min !== null && max !== null) return min === max ? say(min) : `${say(min)} to ${say(max)}`;
   if (min !== null) return `at least ${say(min)}`;
   return max === null ? 'any' : `at most ${say(max)}`;
+}
+
+export const sayWanted = (measure: MeasureKey, range: JudgedLimit['range'], units: LengthUnit): string =>
+  sayRange(range, sayBeside(measure, range, units));
+
+/** Values beside a range in a maker's digits; in finer ones where both of its ends would read as one number. */
+function sayBeside(
+  measure: MeasureKey,
+  { min, max }: JudgedLimit['range'],
+  units: LengthUnit,
+): (value: number) => string {
+  const say = (value: number): string => sayValue(measure, value, units);
+  const asOne = min !== null && max !== null && min !== max && say(min) === say(max);
+  return asOne ? (value) => sayFinely(measure, value, units) : say;
 }
 
 /** All of it in one line. */

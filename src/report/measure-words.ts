@@ -1,4 +1,6 @@
 /** What a maker calls each measure, and its value in the units of the workshop. */
+import type { Over } from '../checks/goes-over.js';
+import { goesOver } from '../measures/record.js';
 import { measures, type LoadId, type MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { sayOfKind } from './kind-words.js';
@@ -68,6 +70,9 @@ export function whoOf(load: LoadId, sitter: string | null): string {
   if (sitter === null) return load === 'empty' ? 'empty chair' : loadWords[load];
   return load === 'seated' ? sitter : `${sitter}, ${loadWords[load]}`;
 }
+
+/** 'shortest, getting up: goes over forwards' */
+export const sayOver = ({ load, sitter, way }: Over): string => `${whoOf(load, sitter)}: ${goesOver(way)}`;
 
 /** A value of a measure, SI, as a maker reads it. */
 export function sayValue(key: MeasureKey, value: number, units: LengthUnit): string {

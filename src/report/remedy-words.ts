@@ -1,11 +1,13 @@
 /** What to change so that a limit is met: as data in the units of the design, and in a maker's words. */
+import { sameRange } from '../checks/compare-limits.js';
 import { limitId } from '../checks/limit.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Remedy, RemedyChange } from '../explore/remedy.js';
 import { jsonFactor, type MeasureKey } from '../names.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { isAlteration, sayAlteration } from './alteration-words.js';
-import { sayValue } from './measure-words.js';
+import { sayWanted } from './limit-words.js';
+import { measureWords, sayValue } from './measure-words.js';
 import { rounded } from './rounded.js';
 import type { LimitObject } from './schema.js';
 import { sayInUnit, unitOf } from './variable-words.js';
@@ -50,13 +52,31 @@ const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUnit): st
     })
     .join(' and ');
 
-/** The same with what comes of it: 'tail 12 in → 18-5/16 in (then 2 in; all limits met)'. */
-export function sayRemedy(remedy: Remedy, { measure }: JudgedLimit, units: LengthUnit): string {
-  const { value, breaks, mendsAll } = remedy;
+/**
+ * The same with what comes of it: 'tail 12 in → 18-5/16 in (then 2 in; all limits met)'.
+ * @param stillOpen of several limits that it is told for those that it does not mend
+ */
+export function sayRemedy(
+  remedy: Remedy,
+  limit: JudgedLimit,
+  units: LengthUnit,
+  stillOpen: readonly string[] = [],
+): string {
+  const { breaks, mendsAll } = remedy;
   const then = [
-    ...(value === null || measure === null ? [] : [`then ${sayValue(measure, value, units)}`]),
+    ...sayThen(remedy, limit, units),
     ...(mendsAll ? ['all limits met'] : []),
+    ...(stillOpen.length > 0 ? [`still not met: ${stillOpen.join(', ')}`] : []),
     ...(breaks.length > 0 ? [`but no longer met: ${breaks.join(', ')}`] : []),
   ];
   return `${sayChanges(remedy, units)}${then.length === 0 ? '' : ` (${then.join('; ')})`}`;
+}
+
+/** The value by itself where it stood before; of what had none, as where the load goes over, what it is the value of. */
+function sayThen({ value, range }: Remedy, limit: JudgedLimit, units: LengthUnit): string[] {
+  const { measure } = limit;
+  if (value === null || measure === null) return [];
+  const what = limit.value === null ? `${measureWords[measure]} ` : '';
+  const then = `then ${what}${sayValue(measure, value, units)}`;
+  return [sameRange(range, limit.range) ? then : `${then}, wanted ${sayWanted(measure, range, units)} then`];
 }

@@ -45,17 +45,18 @@ function csv({ varied, columns }: SweepHeadObject): SweepPrinter {
   const line = (cells: readonly (string | number | boolean | null)[]): string =>
     `${cells.map((cell) => inCsv(String(cell ?? ''))).join(',')}\r\n`;
   const heads = varied.map(({ dimension, unit }) => (unit === '' ? dimension : `${dimension} (${unit})`));
-  const others = ['verdict', 'comfortable', 'not met', 'tightest', 'room', 'problem'];
+  const others = ['verdict', 'comfortable', 'goes over', 'not met', 'tightest', 'room', 'problem'];
   return {
     opening: line(['design', ...heads, ...columns.map(({ name }) => name), ...others]),
-    row: ({ design, values, measures, verdict, comfortable, notMet, tightest, problem }) =>
+    row: ({ design, values, measures, verdict, comfortable, goesOver, notMet, tightest, problem }) =>
       line([
         design,
         ...values,
         ...measures,
         verdict,
         comfortable,
-        notMet.join(' '),
+        goesOver.map(idOfOver).join('; '),
+        notMet.join('; '),
         tightest?.limit ?? null,
         tightest?.room ?? null,
         problem,
@@ -63,6 +64,10 @@ function csv({ varied, columns }: SweepHeadObject): SweepPrinter {
     closing: () => '',
   };
 }
+
+/** 'getting-up/shortest: forward' */
+const idOfOver = ({ load, sitter, way }: SweepRowObject['goesOver'][number]): string =>
+  `${sitter === null ? load : `${load}/${sitter}`}: ${way}`;
 
 /** One object, its rows a line each. */
 function json(head: SweepHeadObject): SweepPrinter {

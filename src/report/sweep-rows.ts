@@ -58,6 +58,7 @@ export function sweepRowsOf({ grid, columns, design }: Sweep): (row: SweepRow) =
     measures: row.measures.map((value, i) => (value === null ? null : rounded(value * scales[i]!))),
     verdict: row.verdict,
     comfortable: row.comfortable,
+    goesOver: row.goesOver.map((over) => ({ ...over })),
     notMet: [...row.notMet],
     tightest: row.tightest && { limit: row.tightest.id, room: rounded(row.tightest.room) },
     problem: row.problem,

@@ -1,8 +1,9 @@
 /** The shape of the JSON of a sweep. Its types are read from here; a share of a sweep is proved by it. */
 import * as z from 'zod';
 import { loadIds, measureKeys } from '../names.js';
-import { designSchema, toolSchema } from './design-schema.js';
+import { designSchema, overSchema, toolSchema } from './design-schema.js';
 import { lengthUnits } from '../quantity/units.js';
+import { toldUnits } from './variable-words.js';
 
 const verdict = z.enum(['pass', 'fail', 'unknown']);
 
@@ -15,7 +16,9 @@ const head = {
     .array(
       z.strictObject({
         dimension: z.string(),
-        unit: z.string().describe('of its values; empty: a pure number'),
+        unit: z
+          .enum(toldUnits)
+          .describe('of its values; empty: a pure number, or SI where it is no usual kind'),
         count: z.number(),
         first: z.number(),
         last: z.number(),
@@ -34,11 +37,14 @@ const head = {
   ),
 };
 
+/** As many as a build server or a batch scheduler gives out at once; more would be a slip of the pen. */
+export const mostShares = 10_000;
+
 /** Of the first line of a share; `sweep` is a digest of version, design and request. */
 export const shareHeadSchema = z
   .strictObject({
     share: z.int().min(1),
-    of: z.int(),
+    of: z.int().max(mostShares),
     sweep: z.string(),
     head: z.strictObject(head),
   })
@@ -53,6 +59,7 @@ export const sweepRowSchema = z.strictObject({
   measures: z.array(z.number().nullable()).describe('one for each of `columns`; null where it has no value'),
   verdict: verdict.describe('of all limits on the loads that were rolled'),
   comfortable: z.boolean(),
+  goesOver: z.array(overSchema).describe('loads that take the chair over'),
   notMet: z.array(z.string()).describe('ids of limits that are not met or unknown'),
   tightest: z
     .strictObject({ limit: z.string(), room: z.number() })
@@ -60,7 +67,7 @@ export const sweepRowSchema = z.strictObject({
     .describe(
       'the limit with the least room: 0 at its bound, 1 in the middle of its range or twice as far as asked',
     ),
-  problem: z.string().nullable().describe('why it cannot be built'),
+  problem: z.string().nullable().describe('why it cannot be built, or judged'),
 });
 
 const summary = z.strictObject({
@@ -69,6 +76,7 @@ const summary = z.strictObject({
   fail: z.number(),
   unknown: z.number(),
   comfortable: z.number(),
+  goesOver: z.number().describe('in how many a load that a limit is about takes the chair over'),
   passing: z
     .array(z.tuple([z.number(), z.number()]))
     .nullable()

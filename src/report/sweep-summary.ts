@@ -1,4 +1,5 @@
 /** What comes of a sweep as a whole, counted row by row; parts of it are put together in their order. */
+import type { Over } from '../checks/goes-over.js';
 import type { SweepRowObject, SweepSummaryObject } from './sweep-schema.js';
 
 export const noRows: SweepSummaryObject = {
@@ -7,6 +8,7 @@ export const noRows: SweepSummaryObject = {
   fail: 0,
   unknown: 0,
   comfortable: 0,
+  goesOver: 0,
   passing: null,
   roomiest: null,
 };
@@ -22,6 +24,7 @@ function ofOne(row: SweepRowObject): SweepSummaryObject {
     fail: Number(row.verdict === 'fail'),
     unknown: Number(row.verdict === 'unknown'),
     comfortable: Number(row.comfortable),
+    goesOver: Number(judgedOver(row).length > 0),
     passing: passes ? row.values.map((value): [number, number] => [value, value]) : null,
     roomiest: row.tightest === null ? null : row,
   };
@@ -33,6 +36,7 @@ export const together = (a: SweepSummaryObject, b: SweepSummaryObject): SweepSum
   fail: a.fail + b.fail,
   unknown: a.unknown + b.unknown,
   comfortable: a.comfortable + b.comfortable,
+  goesOver: a.goesOver + b.goesOver,
   passing: wider(a.passing, b.passing),
   roomiest: roomier(a.roomiest, b.roomiest),
 });
@@ -51,3 +55,12 @@ function roomier(a: SweepRowObject | null, b: SweepRowObject | null): SweepRowOb
   if (a.comfortable !== b.comfortable) return a.comfortable ? a : b;
   return (b.tightest?.room ?? -Infinity) > (a.tightest?.room ?? -Infinity) ? b : a;
 }
+
+/** Those that a limit is about, which then fails: a child on the tails tips most chairs. */
+export const judgedOver = ({
+  goesOver,
+  notMet,
+}: Pick<SweepRowObject, 'goesOver' | 'notMet'>): readonly Over[] =>
+  goesOver.filter(({ load, sitter }) =>
+    notMet.some((id) => id.startsWith(`${load}/`) && (sitter === null || id.endsWith(`/${sitter}`))),
+  );

@@ -1,10 +1,12 @@
 /** A sweep as a table for people: a line a design, sitters side by side, and what came of it. */
 import { measures, jsonFactor, type MeasureKey } from '../names.js';
+import { formatNumber } from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { widest as widestLine } from './text-settings.js';
-import { loadWords, sayValue } from './measure-words.js';
+import { loadWords, sayValue, whoOf } from './measure-words.js';
 import { printable } from './printable.js';
 import type { SweepPrinter } from './sweep-formats.js';
+import { judgedOver } from './sweep-summary.js';
 import type { SweepHeadObject, SweepRowObject, SweepSummaryObject } from './sweep-schema.js';
 import type { Style, TextSettings } from './text-settings.js';
 import { padEnd, padStart, shortened, textWidth } from './text-width.js';
@@ -13,6 +15,8 @@ import { wrap } from './wrap.js';
 
 /** One measure of one load, its sitters side by side. */
 interface Group {
+  /** Over the heading: which load or whom, where the heading alone would not tell columns apart. */
+  readonly above: string;
   readonly head: string;
   readonly measure: MeasureKey;
   /** Of the row’s measures. */
@@ -23,6 +27,7 @@ interface Group {
 const gap = '  ';
 const between = ' / ';
 const noValue = '-';
+const over = 'over';
 
 export function sweepText(
   head: SweepHeadObject,
@@ -30,7 +35,7 @@ export function sweepText(
 ): SweepPrinter {
   const groups = groupsOf(head);
   const values = head.varied.map(({ dimension, unit, values, first, last }) => {
-    const said = (values ?? [first, last]).map((value) => sayInUnit(value, unit));
+    const said = (values ?? [first, last]).map((value) => saySize(value, unit));
     return { name: dimension, unit, width: Math.max(textWidth(dimension), ...said.map(textWidth)) };
   });
   const used =
@@ -45,11 +50,14 @@ export function sweepText(
     ...groups.map(({ head: name, width }) => padStart(name, width)),
   ];
   const titled = paint('heading', line(heads, padEnd('', longestMark), 'not met, or tightest'));
+  const above = groups.some((group) => group.above !== '')
+    ? `${paint('heading', line([...values.map(({ width }) => padStart('', width)), ...groups.map((group) => padStart(group.above, group.width))], '', ''))}\n`
+    : '';
   return {
-    opening: `${introduction(head, columns)}\n\n${titled}\n`,
+    opening: `${introduction(head, columns)}\n\n${above}${titled}\n`,
     row: (row) => {
       const cells = [
-        ...values.map(({ unit, width }, i) => padStart(sayInUnit(row.values[i]!, unit), width)),
+        ...values.map(({ unit, width }, i) => padStart(saySize(row.values[i]!, unit), width)),
         ...groups.map((group) => padStart(cellOf(group, row, head), group.width)),
       ];
       const { style, word } = markOf(row);
@@ -63,7 +71,9 @@ const longestMark = 'comfortable'.length;
 /** Wide enough for the name of a limit. */
 const leastWhy = 24;
 
-function markOf({ verdict, comfortable }: SweepRowObject): { readonly style: Style; readonly word: string } {
+function markOf(row: SweepRowObject): { readonly style: Style; readonly word: string } {
+  const { verdict, comfortable } = row;
+  if (judgedOver(row).length > 0) return { style: 'bad', word: 'GOES OVER' };
   if (comfortable) return { style: 'good', word: 'comfortable' };
   const marks = {
     pass: { style: 'good', word: 'met' },
@@ -73,24 +83,36 @@ function markOf({ verdict, comfortable }: SweepRowObject): { readonly style: Sty
   return marks[verdict];
 }
 
-/** What is not met; of what is met the tightest. */
-function whyOf({ notMet, tightest, problem }: SweepRowObject): string {
+/** Who goes over; what else is not met; of what is met the tightest. */
+function whyOf(row: SweepRowObject): string {
+  const { notMet, tightest, problem } = row;
   if (problem !== null) return problem;
+  const [fallen, ...others] = judgedOver(row);
+  if (fallen !== undefined) return withMore(whoOf(fallen.load, fallen.sitter), others.length);
   const [first, ...more] = notMet;
-  if (first !== undefined) return more.length === 0 ? first : `${first} +${more.length}`;
-  return tightest?.limit ?? '';
+  return first === undefined ? (tightest?.limit ?? '') : withMore(first, more.length);
 }
+
+const withMore = (first: string, more: number): string => (more === 0 ? first : `${first} +${more}`);
 
 function groupsOf({ columns, design: { units } }: SweepHeadObject): Group[] {
   const keys = [...new Set(columns.map(({ load, measure }) => `${load}/${measure}`))];
+  const sitters = new Set(columns.flatMap(({ sitter }) => sitter ?? []));
   return keys.map((key) => {
     const places = columns.flatMap(({ load, measure }, i) => (`${load}/${measure}` === key ? [i] : []));
-    const { measure } = columns[places[0]!]!;
+    const own = places.map((i) => columns[i]!);
+    const { measure, load } = own[0]!;
     const head = measures[measure].limitKey;
+    const onOthers = columns.some((other) => other.measure === measure && other.load !== load);
+    const whom = own.flatMap(({ sitter }) => sitter ?? []);
+    const above = [
+      ...(onOthers ? [load] : []),
+      ...(whom.length > 0 && whom.length < sitters.size ? [whom.map(printable).join(between)] : []),
+    ].join(' ');
     const unit = suffixOf(sayValue(measure, 0, units));
     const widest =
       places.length * widestOf(measure, units) + (places.length - 1) * between.length + unit.length;
-    return { head, measure, places, width: Math.max(head.length, widest) };
+    return { above, head, measure, places, width: Math.max(head.length, textWidth(above), widest) };
   });
 }
 
@@ -117,12 +139,21 @@ function widestOf(measure: MeasureKey, units: LengthUnit): number {
 const suffixOf = (said: string): string => /[^\d.]*$/u.exec(said)![0];
 
 /** '2.03 / 2.41 s'. */
-function cellOf({ measure, places }: Group, row: SweepRowObject, { design }: SweepHeadObject): string {
+function cellOf(
+  { measure, places }: Group,
+  row: SweepRowObject,
+  { design, columns }: SweepHeadObject,
+): string {
+  const none = (i: number): string => {
+    const { load, sitter } = columns[i]!;
+    const fallen = row.goesOver.some((one) => one.load === load && one.sitter === sitter);
+    return fallen ? over : noValue;
+  };
   const said = places.map((i) => {
     const value = row.measures[i] ?? null;
-    return value === null ? noValue : sayValue(measure, value / jsonFactor(measure), design.units);
+    return value === null ? none(i) : sayValue(measure, value / jsonFactor(measure), design.units);
   });
-  const unit = suffixOf(said.find((one) => one !== noValue) ?? '');
+  const unit = suffixOf(said.find((one) => one !== noValue && one !== over) ?? '');
   const bare = said.map((one) => (one.endsWith(unit) ? one.slice(0, one.length - unit.length) : one));
   return `${bare.join(between)}${unit}`;
 }
@@ -130,7 +161,7 @@ function cellOf({ measure, places }: Group, row: SweepRowObject, { design }: Swe
 function introduction({ design, designs, varied, columns, loads }: SweepHeadObject, width: number): string {
   const sizes = varied.map(
     ({ dimension, unit, first, last, count }) =>
-      `${dimension} ${sayInUnit(first, unit)}${count > 1 ? ` to ${sayInUnit(last, unit)}, ${count} values` : ''}`,
+      `${dimension} ${saySize(first, unit)}${count > 1 ? ` to ${saySize(last, unit)}, ${count} values` : ''}`,
   );
   const sitters = [...new Set(columns.flatMap(({ sitter }) => sitter ?? []))];
   const people = sitters.length > 1 ? [`Side by side: ${sitters.join(between)}.`] : [];
@@ -141,7 +172,7 @@ function introduction({ design, designs, varied, columns, loads }: SweepHeadObje
 
 function conclusion(
   head: SweepHeadObject,
-  { designs, pass, unknown, comfortable, passing, roomiest }: SweepSummaryObject,
+  { designs, pass, unknown, comfortable, goesOver, passing, roomiest }: SweepSummaryObject,
   whole: boolean,
   width: number,
 ): string {
@@ -150,6 +181,10 @@ function conclusion(
     passing === null ? '' : `: ${passing.map((ends, i) => sayEnds(ends, head.varied[i]!)).join('; ')}`;
   const cannot = unknown === 0 ? [] : [`${unknown} could not be judged.`];
   const met = `All limits met by ${pass} of ${designs}${where}.`;
+  const fallen =
+    goesOver === 0
+      ? []
+      : [`In ${goesOver} of ${designs} a load takes the chair over: GOES OVER, \`${over}\` in its columns.`];
   const easy =
     comfortable === 0
       ? []
@@ -160,18 +195,22 @@ function conclusion(
     roomiest?.tightest == null
       ? []
       : [
-          `The most room to every limit: ${roomiest.values.map((value, i) => `${head.varied[i]!.dimension} ${sayInUnit(value, head.varied[i]!.unit)}`).join(', ')} (tightest: ${roomiest.tightest.limit}).`,
+          `The most room to every limit: ${roomiest.values.map((value, i) => `${head.varied[i]!.dimension} ${saySize(value, head.varied[i]!.unit)}`).join(', ')} (tightest: ${roomiest.tightest.limit}).`,
         ];
-  const lines = [...stopped, met, ...cannot, ...easy, ...best].map((text) =>
+  const lines = [...stopped, met, ...fallen, ...cannot, ...easy, ...best].map((text) =>
     wrap(text, Math.min(width, widestLine)),
   );
   return `\n${lines.join('\n')}\n`;
 }
+
+/** Tenths of a pound are read on no scale: kilograms that were asked for come out in all their digits. */
+const saySize = (value: number, unit: string): string =>
+  unit === 'lb' ? `${formatNumber(value, 1)} lb` : sayInUnit(value, unit);
 
 const sayEnds = (
   [least, greatest]: readonly [number, number],
   { dimension, unit }: SweepHeadObject['varied'][number],
 ): string =>
   least === greatest
-    ? `${dimension} ${sayInUnit(least, unit)}`
-    : `${dimension} from ${sayInUnit(least, unit)} to ${sayInUnit(greatest, unit)}`;
+    ? `${dimension} ${saySize(least, unit)}`
+    : `${dimension} from ${saySize(least, unit)} to ${saySize(greatest, unit)}`;

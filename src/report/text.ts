@@ -9,7 +9,7 @@ import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { feelingRows, fitRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
 import { delicateLines } from './delicate-words.js';
-import { basisLine, limitLine, overLine, remedyLines } from './limit-lines.js';
+import { basisLine, limitLine, overLine, overRemedyLines, remedyLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { secondLine, secondOpinionLines } from './second-opinion-words.js';
 import { longestHead, paintedTable } from './table.js';
@@ -64,13 +64,15 @@ function notMet({ limits, loads, design, remedies }: CheckResult, settings: Text
     .filter((limit) => !hidden.has(limit))
     .flatMap((limit) => {
       const own = remedies.get(limit.id);
-      const line = first.includes(limit)
-        ? overLine(limit, settings)
-        : limitLine(limit, design.units, settings);
-      if (own === undefined) return [line];
-      // It stands for all that the load fails by going over, and so does what mends all.
-      const told = first.includes(limit) ? own.filter(({ mendsAll }) => mendsAll) : own;
-      return [line, ...remedyLines(limit, told, design.units, settings)];
+      if (!first.includes(limit)) {
+        const line = limitLine(limit, design.units, settings);
+        return own === undefined ? [line] : [line, ...remedyLines(limit, own, design.units, settings)];
+      }
+      const line = overLine(limit, settings);
+      const failed = over.filter(({ load, sitter }) => load === limit.load && sitter === limit.sitter);
+      return own === undefined
+        ? [line]
+        : [line, ...overRemedyLines(failed, remedies, design.units, settings)];
     });
   const failed = open.some(({ verdict }) => verdict === 'fail');
   return [

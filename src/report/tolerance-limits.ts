@@ -4,7 +4,7 @@ import type { Outcome, SpreadLimit } from '../explore/trial.js';
 import { measures } from '../names.js';
 import { printedStep } from '../quantity/printed-step.js';
 import { sayFinely } from './fine-words.js';
-import { sayRange } from './limit-words.js';
+import { sayWanted } from './limit-words.js';
 import { limitedWords, whoOf } from './measure-words.js';
 import { sayShare, type ToleranceTextSettings } from './tolerance-words.js';
 import { wrap } from './wrap.js';
@@ -20,10 +20,7 @@ export function missedLines(
   if (missed.length === 0) return [];
   const said = missed.map((one) => {
     const { measure, range } = one;
-    const wanted =
-      measure === null
-        ? ''
-        : `, wanted ${sayRange(range, (value) => sayFinely(measure, value, design.units))}`;
+    const wanted = measure === null ? '' : `, wanted ${sayWanted(measure, range, design.units)}`;
     return wrap(`${sayShare(one.missed)}: ${nameOf(one)}${wanted}`, columns, '  ', '    ');
   });
   const others = limits.length - missed.length;

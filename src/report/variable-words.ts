@@ -2,16 +2,26 @@
 import type { Kind } from '../names.js';
 import { kindOfDimension, type Dimension } from '../quantity/dimension.js';
 import { formatLengthFinely, formatNumber } from '../quantity/print.js';
-import { isImperial, metresPer, units as unitTable, type LengthUnit } from '../quantity/units.js';
+import {
+  isImperial,
+  lengthUnits,
+  metresPer,
+  units as unitTable,
+  type LengthUnit,
+} from '../quantity/units.js';
+
+/** Those that a varied size is told in. */
+export const toldUnits = ['', ...lengthUnits, 'lb', 'kg', 's', 'deg', 'N', 'J'] as const;
+type ToldUnit = (typeof toldUnits)[number];
 
 export interface UnitOf {
   /** '' of a pure number, and of what has no unit of its own here: that stays in SI. */
-  readonly unit: string;
+  readonly unit: ToldUnit;
   /** How many SI units it is. */
   readonly factor: number;
 }
 
-const usual: Readonly<Partial<Record<Kind, string>>> = {
+const usual: Readonly<Partial<Record<Kind, ToldUnit>>> = {
   mass: 'kg',
   time: 's',
   angle: 'deg',
@@ -29,7 +39,7 @@ export function unitOf({ dimension }: { readonly dimension: Dimension }, units: 
 
 /** '36-1/2 in', '12.5 deg', '42'. @param value in that unit */
 export function sayInUnit(value: number, unit: string): string {
-  if (unit in metresPer) {
+  if (Object.hasOwn(metresPer, unit)) {
     const length = unit as LengthUnit;
     return formatLengthFinely(value * metresPer[length], length);
   }

@@ -10,6 +10,7 @@ const porch = fixture('porch-rocker');
 const files = {
   'porch.yaml': porch,
   'short.yaml': fixture('short-tails'),
+  'metric.yaml': fixture('one-arc-metric'),
   'broken.yaml': 'trueroll: 1\nparts: [',
 };
 const adjust = (...argv: string[]) => trueroll(['adjust', ...argv], { files });
@@ -28,7 +29,9 @@ describe('trueroll adjust', () => {
     expect(stdout).toMatch(/^ {2}exactly: radius 36 in → 35\.\d+ in$/m);
     expect(stdout).toMatch(/^ {2}set: radius 36 in → 35 in \(then one full rock, small 2\.1 s\)$/m);
     expect(stdout).toMatch(/^All listed limits are met then\.$/m);
-    expect(stdout).toMatch(/^To put into the design: dimensions: \{ radius: 35 in \}$/m);
+    expect(stdout).toMatch(/^To put into the design: in `dimensions`, set `radius: 35 in`\.$/m);
+    // The design goes over under no limit's load, before and after.
+    expect(stdout).not.toContain('oes over');
     expect(stdout.split('\n').every((line) => line.length <= 100)).toBe(true);
   });
 
@@ -83,8 +86,40 @@ describe('trueroll adjust', () => {
     expect(far.reach![1]).toBeLessThan(2.3);
     const { stdout } = await adjust('porch.yaml', '--to', 'period=9 s', '--by', 'radius=34 in..42 in');
     expect(stdout).toMatch(/^Not within reach: it goes from 1\.71 s to 2\.18 s there\.$/m);
+    // Nobody is told to put in what does not do it.
+    expect([stdout.includes('What comes closest'), stdout.includes('To put')]).toEqual([true, false]);
     const none = await adjust('short.yaml', '--by', 'noseLength');
     expect([none.code, /^No design within reach/m.test(none.stdout)]).toEqual([1, true]);
+  });
+
+  it('says so where the measure does not depend on the size, and offers nothing', async () => {
+    const { code, stdout } = await adjust(
+      'porch.yaml',
+      ...['--to', 'seated/period/shortest=2.1 s', '--by', 'tallest mass=60 kg..120 kg'],
+    );
+    expect(code).toBe(1);
+    expect(stdout).toMatch(
+      /^Not within reach: it does not depend on tallest mass, and is 2\.03 s whatever that is\.$/m,
+    );
+    expect(stdout).not.toMatch(/closest|To put/);
+  });
+
+  it('says first who goes over then, and names limits as the other commands do', async () => {
+    const argv = ['short.yaml', '--to', 'seated/period=2.2 s', '--by', 'tail=6 in..22 in'];
+    const { stdout } = await adjust(...argv);
+    const lines = stdout.split('\n');
+    const at = lines.indexOf('Goes over then:');
+    expect(lines[at + 1]).toBe('  reader, leaning back hard: goes over backwards, as it does now');
+    const worse = await adjust(
+      ...['porch.yaml', '--to', 'getting-up/kickBack/shortest=40 deg', '--by', 'noseLength=8 in..30 in'],
+    );
+    const [, told = ''] = worse.stdout.split('Goes over then:\n');
+    expect(told).toMatch(/^ {2}shortest, getting up: goes over forwards, and does not now\n/);
+    expect(told).toMatch(/^ {2}shortest, getting up: kicks back as far as +26\.5° +goes over$/m);
+    expect(told).not.toMatch(/\w+\/\w+\/\w+/);
+    expect(worse.stdout).toMatch(/^ {2}set: .*\(then kicks back as far as goes over\)$/m);
+    const { closest } = await answer(...argv);
+    expect(closest!.goesOver).toContainEqual({ load: 'leaning-back-hard', sitter: 'reader', way: 'back' });
   });
 
   it('changes alterations too', async () => {
@@ -92,7 +127,15 @@ describe('trueroll adjust', () => {
     expect(trimmed.stdout).toMatch(
       /^ {2}set: front legs \d\/16 in shorter|^ {2}set: front legs 1\/8 in shorter/m,
     );
-    expect(trimmed.stdout).toMatch(/alterations: \{ front-legs: -/);
+    expect(trimmed.stdout).toMatch(
+      /^To put into the design: add the line `alterations: \{ front-legs: -[^`]+ \}`\.$/m,
+    );
+    const altered = { 'altered.yaml': `${porch}\nalterations: { tail-weight: 1 lb }\n` };
+    const again = await trueroll(
+      ['adjust', 'altered.yaml', '--to', 'seatSlope=9 deg', '--by', 'front-legs'],
+      { files: altered },
+    );
+    expect(again.stdout).toMatch(/^To put into the design: in `alterations`, set `front-legs: -[^`]+`\.$/m);
   });
 
   it.each<[string, RegExp, string]>([
@@ -107,7 +150,7 @@ describe('trueroll adjust', () => {
       all,
     );
     expect(code).toBe(0);
-    const line = /^To put into the design, sitter tallest: (.+)$/m.exec(stdout)![1]!;
+    const line = /^To put into the design: at the sitter tallest, set `(.+)`\.$/m.exec(stdout)![1]!;
     const changed = checkDesign(
       (file === 'porch.yaml' ? porch : weighed).replace(written, line),
       'porch.yaml',
@@ -120,7 +163,7 @@ describe('trueroll adjust', () => {
 
   it('the line for the design, put into it, does what is told', async () => {
     const { stdout } = await adjust('porch.yaml', '--to', 'seatSlope=9 deg', '--by', 'front-legs');
-    const line = /^To put into the design: (.+)$/m.exec(stdout)![1]!;
+    const line = /^To put into the design: add the line `(.+)`\.$/m.exec(stdout)![1]!;
     const changed = checkDesign(`${files['porch.yaml']}\n${line}\n`, 'porch.yaml');
     if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
     const { limits } = reportJson(changed.value);
@@ -137,6 +180,15 @@ describe('trueroll adjust', () => {
       [/did you mean `period`/, /did you mean `radius`/],
     ],
     [['porch.yaml', '--to', 'period=2 s', '--by', 'radius=42 in..34 in'], [/the lower end first/]],
+    [['porch.yaml', '--to', 'period=2', '--by', 'radius'], [/Hint: write `2 s`$/m]],
+    [
+      ['porch.yaml', '--to', 'tallest/period=2 s', '--by', 'radius'],
+      [/a load, found `tallest`\. Hint: did you mean `seated\/period\/tallest`\?$/m],
+    ],
+    [
+      ['metric.yaml', '--to', 'empty/period=2 s', '--by', 'tail-wedge'],
+      [/such as `tail-wedge=0 mm\.\.25 mm`/],
+    ],
   ])('refuses %s, every mistake in a line of its own', async (argv, messages) => {
     const { code, stdout, stderr } = await adjust(...argv);
     expect([code, stdout]).toEqual([2, '']);

@@ -7,7 +7,11 @@ import { tool } from '../../src/report/tool.js';
 import { trueroll, type StandIn } from '../stand-in-world.js';
 
 const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8');
-const files = { 'porch.yaml': porch, 'broken.yaml': 'trueroll: 1\nparts: [' };
+const files = {
+  'porch.yaml': porch,
+  'broken.yaml': 'trueroll: 1\nparts: [',
+  'standard.yaml': porch.replace(/^sitters:\n( {2}- .*\n)+/m, 'sitters: standard\n'),
+};
 const sweep = (argv: readonly string[], more: StandIn = {}) =>
   trueroll(['sweep', ...argv], { files, ...more });
 const still = ['--loads', 'empty,seated'];
@@ -96,7 +100,7 @@ describe('trueroll sweep', () => {
     const { code, stdout } = await sweep(argv);
     const lines = stdout.trimEnd().split('\r\n');
     expect([code, lines.length]).toEqual([0, 3]);
-    expect(lines[2]).toMatch(/^2,40,,,,,unknown,false,,,,"porch\.yaml:\d+:\d+: expected a depth less than/);
+    expect(lines[2]).toMatch(/^2,40,,,,,unknown,false,,,,,"porch\.yaml:\d+:\d+: expected a depth less than/);
   });
 
   it('varies the sizes of sitters', async () => {
@@ -167,6 +171,20 @@ describe('trueroll sweep', () => {
     ],
     [[...radii, '--out', 'nowhere/a.csv'], [/^nowhere\/a\.csv: expected a file that can be written/]],
     [['porch.yaml', '--join', 'a.jsonl'], [/nothing beside the shares/]],
+    [['porch.yaml', '--vary', 'radius=36 in, 36 in'], [/expected each value once, found `36 in` again/]],
+    [
+      [...radii, '--show', 'period', '--show', 'seated/period'],
+      [/expected each measure once, found one again/],
+    ],
+    [[...radii, '--out', 'a.csv', '--out', 'b.csv'], [/^--out: expected it once, found it again$/m]],
+    [
+      ['porch.yaml', '--vary', 'radius=36 in..40 in:1e-300 in'],
+      [/found more than 1,000,000,000,000,000 designs\. Hint: take larger steps/],
+    ],
+    [
+      ['standard.yaml', '--vary', 'tallest mass=60 kg..120 kg'],
+      [/found `tallest mass` of `sitters: standard`\. Hint: write the sitters out one by one/],
+    ],
   ])('refuses %s, every mistake in a line of its own', async (argv, messages) => {
     const { code, stdout, stderr, written } = await sweep(argv);
     expect([code, stdout, written.size]).toEqual([2, '', 0]);
@@ -188,6 +206,114 @@ describe('trueroll sweep', () => {
     const json = await sweep([...many, '--format', 'json'], soon);
     expect(sweepSchema.parse(JSON.parse(json.stdout)).whole).toBe(false);
   }, 30_000);
+});
+
+describe('who goes over in a sweep', () => {
+  const short = { files: { 'short.yaml': readFileSync('fixtures/short-tails/design.yaml', 'utf8') } };
+  const tails = ['sweep', 'short.yaml', '--vary', 'tail=12 in, 20 in'];
+
+  it('is told before all else that is not met, and in its columns', async () => {
+    const { stdout } = await trueroll([...tails, '--show', 'leaning-back-hard/rockerLeftBack'], short);
+    expect(stdout).toMatch(/^12 in +over {2}GOES OVER {4}reader, leaning back hard$/m);
+    expect(stdout).toMatch(/^20 in +\S+ in {2}met/m);
+    expect(stdout).toMatch(/^In 1 of 2 a load takes the chair over: GOES OVER, `over` in its columns\.$/m);
+  });
+
+  it('is told in CSV and JSON; a child on the tails, of whom no limit asks anything, is not counted', async () => {
+    const json = await trueroll([...tails, '--format', 'json'], short);
+    const { rows, summary } = sweepSchema.parse(JSON.parse(json.stdout));
+    const reader = { load: 'leaning-back-hard', sitter: 'reader', way: 'back' };
+    expect(rows.map(({ goesOver }) => goesOver.filter(({ sitter }) => sitter !== null))).toEqual([
+      [reader],
+      [],
+    ]);
+    expect(summary.goesOver).toBe(1);
+    const csv = await trueroll([...tails, '--format', 'csv'], short);
+    expect(csv.stdout.split('\r\n')[1]).toMatch(/,fail,false,leaning-back-hard\/reader: back(;|,)/);
+  });
+});
+
+it('a sitter whose name has an equals sign is varied', async () => {
+  const named = { 'named.yaml': porch.replace('name: tallest', 'name: "a=b"') };
+  const argv = ['sweep', 'named.yaml', '--vary', 'a=b mass=100 kg, 110 kg', ...still];
+  expect(await trueroll(argv, { files: named })).toMatchObject({ code: 0, stderr: '' });
+  const aimed = ['adjust', 'named.yaml', '--to', 'seated/period/a=b=2.4 s', '--by', 'a=b mass'];
+  expect(await trueroll(aimed, { files: named })).toMatchObject({ code: 0, stderr: '' });
+});
+
+describe('a table of a sweep', () => {
+  it('tells columns of one measure apart by load and sitter', async () => {
+    const shows = [
+      'getting-up/kickBack/shortest',
+      'seated/period',
+      'seated/frictionDemand/tallest',
+      'empty/frictionDemand',
+    ];
+    const { stdout } = await sweep([
+      ...['porch.yaml', '--vary', 'radius=36 in,37 in'],
+      ...shows.flatMap((show) => ['--show', show]),
+    ]);
+    const lines = stdout.split('\n');
+    const at = lines.findIndex((line) => line.startsWith('radius'));
+    expect(lines[at]).toMatch(/^radius +kickBack +period +frictionDemand +frictionDemand +not met/);
+    expect(lines[at - 1]!.trim().split(/ {2,}/)).toEqual(['shortest', 'seated tallest', 'empty']);
+    for (const [word, below] of [
+      ['shortest', 'kickBack'],
+      ['seated tallest', 'frictionDemand'],
+    ] as const)
+      expect(lines[at - 1]!.indexOf(word) + word.length).toBe(lines[at]!.indexOf(below) + below.length);
+  });
+
+  it('has one line of headings where they tell the columns apart', async () => {
+    const { stdout } = await sweep(radii);
+    expect(stdout).toMatch(/\n\n *radius +period/);
+  });
+
+  it('has tenths of a pound where kilograms were asked for', async () => {
+    const masses = ['porch.yaml', '--vary', 'tallest mass=60 kg, 80 kg', ...still];
+    expect((await sweep(masses)).stdout).toMatch(/^ *132\.3 lb /m);
+    expect((await sweep([...masses, '--format', 'csv'])).stdout).toMatch(/^1,132\.277\d+,/m);
+  });
+});
+
+describe('a sweep in CSV', () => {
+  it('keeps ids of limits apart whatever names have in them, and moves no cursor', async () => {
+    const named = porch.replaceAll('name: shortest', 'name: "old \\e[31maunt"');
+    const argv = ['sweep', 'named.yaml', '--vary', 'radius=44 in', ...still, '--format', 'csv'];
+    const { stdout } = await trueroll(argv, { files: { 'named.yaml': named } });
+    expect(stdout).not.toContain('\u001b');
+    expect(stdout).toContain('seated/period/old  [31maunt; seated/');
+  });
+});
+
+describe('loads of a sweep', () => {
+  const nobody = { files: { 'empty.yaml': porch.replace(/^sitters:\n( {2}- .*\n)+/m, '') } };
+  const varied = ['sweep', 'empty.yaml', '--vary', 'radius=36 in, 38 in'];
+
+  it.each([
+    ['seated', 'seated', 'the design has no sitters'],
+    ['empty, getting-up', 'getting-up', 'the design has no sitters'],
+  ])('%s, that the design has not, are refused', async (loads, load, why) => {
+    const { code, stdout, stderr } = await trueroll([...varied, '--loads', loads], nobody);
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toBe(
+      `--loads \`${loads}\`: expected loads that this design has, found \`${load}\`: ${why}\n`,
+    );
+  });
+
+  it('are named; nothing is said once', async () => {
+    const { code, stderr } = await trueroll([...varied, '--loads', ','], nobody);
+    expect([code, stderr.trimEnd().split('\n')]).toEqual([2, [expect.stringMatching(/^--loads `,`: /)]]);
+  });
+
+  it('of which no limit asks anything are not met but unknown', async () => {
+    const argv = ['porch.yaml', '--vary', 'radius=36 in, 38 in', '--loads', 'child-on-the-tails'];
+    const { stdout } = await sweep(argv);
+    expect(stdout).toMatch(/^ *36 in {2}unknown +no limit is about these loads: nothing was judged$/m);
+    expect(stdout).toMatch(/^All limits met by 0 of 2\.$/m);
+    const { summary } = sweepSchema.parse(JSON.parse((await sweep([...argv, '--format', 'json'])).stdout));
+    expect([summary.pass, summary.unknown]).toEqual([0, 2]);
+  });
 });
 
 describe('shares of a sweep', () => {
@@ -272,6 +398,50 @@ describe('shares of a sweep', () => {
     expect(stderr).toMatch(/^2\.jsonl: expected a whole share, found one that .*--share 2\/5\n$/);
   });
 
+  it('a head with a unit that is none, by whatever name, is no head', async () => {
+    for (const unit of ['__proto__', 'constructor', 'furlong']) {
+      const other = shares['1.jsonl']!.replace('"unit":"in"', `"unit":"${unit}"`);
+      const { code, stdout, stderr } = await join({ ...shares, '1.jsonl': other });
+      expect([code, stdout, stderr]).toEqual([
+        2,
+        '',
+        expect.stringMatching(/^1\.jsonl: expected a share as `/),
+      ]);
+    }
+  });
+
+  it('rows that are others when they are read again are told, and leave no file', async () => {
+    const { code, stdout, stderr, written } = await sweep(
+      ['--join', ...Object.keys(shares), '--out', 'all.csv', '--format', 'csv'],
+      { files: { ...files, ...shares }, readTwice: false },
+    );
+    expect([code, stdout, written.size]).toEqual([2, '', 0]);
+    expect(stderr).toBe('--join: expected 33 rows in the shares, found others when they were read again\n');
+  });
+
+  it.each([
+    ['1/10001', 'at most 10,000 shares, found 10001'],
+    [`1/${'9'.repeat(400)}`, `at most 10,000 shares, found ${'9'.repeat(400)}`],
+    ['', 'which share of how many, such as 3/16, found nothing'],
+    ['0/3', 'which share of how many, such as 3/16, found 0/3'],
+  ])('--share %s is refused', async (which, words) => {
+    const { code, stdout, stderr } = await sweep([...radii, '--share', which]);
+    expect([code, stdout]).toEqual([2, '']);
+    expect(stderr).toContain(`: expected ${words}`);
+  });
+
+  it.each([
+    ['0', '0'],
+    ['257', '257'],
+    ['1000', '1000'],
+    ['', 'nothing'],
+    ['1.5', '1.5'],
+  ])('--threads %s is refused, with how many there may be', async (count, found) => {
+    const { code, stderr } = await sweep([...radii, '--threads', count]);
+    expect(code).toBe(2);
+    expect(stderr).toContain(`: expected how many threads, from 1 to 256, found ${found}\n`);
+  });
+
   it('one made by another version is told, and how to make it again', async () => {
     const older = (text: string): string => text.replace(`"version":"${tool.version}"`, '"version":"0.0.9"');
     expect(older(shares['3.jsonl']!)).not.toBe(shares['3.jsonl']);
@@ -304,8 +474,10 @@ describe('shares of a sweep', () => {
       const { code, stderr } = await join(head(change));
       expect([code, stderr]).toEqual([2, expect.stringMatching(/^1\.jsonl: expected a share as `/)]);
     }
-    const few = await join({ '1.jsonl': await share('1/1000000000000') });
+    const few = await join({ '1.jsonl': await share('1/10000') });
     expect(few.code).toBe(2);
     expect(few.stderr.split('\n').length).toBeLessThan(20);
+    const many = await join(head({ of: 10_001 }));
+    expect(many.stderr).toMatch(/^1\.jsonl: expected a share as `/);
   });
 });

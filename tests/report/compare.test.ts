@@ -93,6 +93,48 @@ describe('a comparison in text', () => {
   });
 });
 
+describe('a load that goes over now', () => {
+  const over = (result: CheckResult, way: 'back' | 'forward' | null): CheckResult => {
+    const judged = limit(
+      'getting-up',
+      'shortest',
+      'kickBackDeg',
+      [null, way ? 25 : 19],
+      way ? 'goes over' : 32,
+    );
+    const rolled = load(result, 'getting-up', 'shortest', { kickBackDeg: way ? 'goes over' : 32 });
+    const motion = { ...rolled.record.motion!, goesOver: way };
+    const withLimit = withLimits(result, [way === null ? judged : { ...judged, verdict: 'fail' }]);
+    return { ...withLimit, loads: [{ ...rolled, record: { ...rolled.record, motion } }] };
+  };
+  const told = (before: 'back' | 'forward' | null, after: 'back' | 'forward' | null) =>
+    compared(over(old, before), over(old, after));
+
+  it('stands above all else, though the verdict is as before', () => {
+    const sections = printCompareText(told(null, 'forward'), plain).split('\n\n');
+    expect(sections[1]).toBe('Goes over now, and did not before\n  shortest, getting up: goes over forwards');
+    expect(sections.join('\n')).not.toContain('the verdict as before');
+    const markdown = printCompareMarkdown(told(null, 'forward'));
+    expect(markdown.split('\n\n')[2]).toBe('**Goes over now, and did not before:**');
+    expect(markdown.split('\n\n')[3]).toBe('- shortest, getting up: goes over forwards');
+    const { loads } = comparisonSchema.parse(comparisonJson(told(null, 'forward')));
+    expect(loads[0]!.goesOver).toEqual({ old: null, new: 'forward' });
+  });
+
+  it.each([
+    ['forward', 'forward'],
+    ['forward', null],
+    [null, null],
+  ] as const)('is none from %s to %s', (before, after) => {
+    for (const print of [printCompareMarkdown, (one: Compared) => printCompareText(one, plain)])
+      expect(print(told(before, after))).not.toContain('Goes over now');
+  });
+
+  it('is one that goes over the other way', () => {
+    expect(printCompareText(told('back', 'forward'), plain)).toContain('Goes over now');
+  });
+});
+
 describe('a chair that comes to rest', () => {
   const rolled = [load(old, 'empty', null, { periodS: 2 })];
   const standing = { ...withLimits(old, []), loads: rolled };

@@ -74,7 +74,16 @@ describe('a comment for a pull request', () => {
         to: to * inch,
       };
     };
-    const remedy = { stage: 'drawing', value: 2.6, breaks: [], moves: [], mendsAll: false } as const;
+    const wanted = all.limits.find(({ id }) => id === 'seated/period/tallest')!.range;
+    const remedy = {
+      stage: 'drawing',
+      value: 2.6,
+      notMet: [],
+      breaks: [],
+      moves: [],
+      mendsAll: false,
+      range: wanted,
+    } as const;
     const remedies = new Map<string, Remedy[]>([
       [
         'seated/period/tallest',

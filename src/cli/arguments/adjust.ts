@@ -30,7 +30,7 @@ export function declareAdjust(program: Command, { world, commands, answer }: Cal
       `
 Without a sitter a target is meant for the first, for whom the chair is made. The design file is not changed.
 
-Exit code: 0 found, 1 not within reach, 2 a mistake in the file or the arguments.
+Exit code: 0 found, 1 not within reach, 2 a mistake in the file or the arguments, or no limit to meet.
 
 Examples:
   $ trueroll adjust design.yaml --to "period=2.2 s" --by radius

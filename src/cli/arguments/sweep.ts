@@ -25,11 +25,14 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
     )
     .option(
       '--loads <NAMES>',
-      'roll and judge only these loads, for instance empty,seated (some fifty times as fast); all if left out',
+      'roll and judge only these loads of the design, for instance empty,seated (some fifty times as fast); all if left out',
     )
     .addOption(new Option('--format <format>', 'how to answer (text if left out)').choices(formats))
     .option('--out <FILE>', 'write the answer to a file, whole or not at all')
-    .option('--threads <N>', 'how many threads work at once; as many as the machine runs if left out')
+    .option(
+      '--threads <N>',
+      'how many threads work at once, up to 256; as many as the machine runs if left out',
+    )
     .option('--share <K/N>', 'only the Kth of N equal shares, to be joined later; always JSON Lines')
     .option('--join <FILES...>', 'put the shares of a sweep together; the answer is that of the whole sweep')
     .option('--quiet', 'no answer, only messages about mistakes')
@@ -37,9 +40,12 @@ export function declareSweep(program: Command, { world, commands, answer }: Call
       'after',
       `
 A design is comfortable when all limits are met, one full rock, seat slope and back of every sitter lie in the
-middle three quarters of their ranges, and a hard lean leaves half as much rocker again as it must; without those loads none is told so.
+middle three quarters of their ranges (of a range with one end: a quarter of that bound away from it), and a hard
+lean leaves half as much rocker again as it must; without those loads none is told so. GOES OVER: a load that a
+limit is about takes the chair over.
 
-Exit code: 0 done, 2 could not, 130 stopped by Ctrl-C (whole lines are left; a file of --out is not).
+Exit code: 0 done, 2 could not; 130, 143, 129 stopped by Ctrl-C, SIGTERM, SIGHUP (whole lines are left; a file of
+--out is not).
 
 Examples:
   $ trueroll sweep design.yaml --vary "radius=34 in..42 in:1/2 in"

@@ -1,5 +1,6 @@
 /** `trueroll adjust FILE` */
-import { adjust as adjusted } from '../../explore/adjust.js';
+import type { Verdict } from '../../checks/verdict.js';
+import { adjust as adjusted, type Adjusted } from '../../explore/adjust.js';
 import { printAdjustmentJson } from '../../report/adjust-json.js';
 import { printAdjustment } from '../../report/adjust-text.js';
 import { answerWith, refuse, textSettings, type AnswerSettings } from '../answer.js';
@@ -25,6 +26,11 @@ export async function adjust(world: World, path: string, settings: AdjustSetting
     settings.format === 'json'
       ? printAdjustmentJson({ file: path, sha256: await digestOf(bytes), adjusted: found.value })
       : printAdjustment(found.value, textSettings(world, settings));
-  // Without a solution what was asked for is not met.
-  return answerWith(world, answer, settings, found.value.solutions.length > 0 ? ['pass'] : ['fail'], [path]);
+  return answerWith(world, answer, settings, [verdictOf(found.value)], [path]);
+}
+
+/** Without a solution what was asked for is not met; limits that there are none of are not met either. */
+function verdictOf({ targets, before, solutions }: Adjusted): Verdict {
+  if (targets.length === 0 && before.limits.length === 0) return 'unknown';
+  return solutions.length > 0 ? 'pass' : 'fail';
 }

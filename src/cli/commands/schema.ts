@@ -7,6 +7,9 @@ import {
   sweepJsonSchema,
   toleranceJsonSchema,
 } from '../../report/json-schema.js';
+import { issueOfWhole } from '../../design/issue.js';
+import { shown } from '../../quantity/source-text.js';
+import { refuse } from '../answer.js';
 import { exitCodes, type World } from '../world.js';
 
 const schemas: Readonly<Record<string, () => object>> = {
@@ -18,12 +21,11 @@ const schemas: Readonly<Record<string, () => object>> = {
   tolerance: toleranceJsonSchema,
 };
 
-export function schema({ stdout, stderr }: World, of: string): number {
+export function schema(world: World, of: string): number {
   const wanted = Object.hasOwn(schemas, of) ? schemas[of] : undefined;
   if (wanted === undefined) {
-    stderr.write(`expected ${Object.keys(schemas).join(' or ')}, found ${of}\n`);
-    return exitCodes.cannotJudge;
+    return refuse(world, [issueOfWhole('schema', Object.keys(schemas).join(' or '), shown(of))]);
   }
-  stdout.write(`${JSON.stringify(wanted(), null, 2)}\n`);
+  world.stdout.write(`${JSON.stringify(wanted(), null, 2)}\n`);
   return exitCodes.met;
 }

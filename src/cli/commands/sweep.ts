@@ -5,6 +5,7 @@ import { argumentIssue } from '../../explore/argument.js';
 import { stretchOfShare } from '../../explore/grid.js';
 import { compileSweep, type Sweep, type SweepRequest } from '../../explore/sweep.js';
 import { loads as loadFacts } from '../../names.js';
+import { mostShares } from '../../report/sweep-schema.js';
 import { tool } from '../../report/tool.js';
 import { refuse, screenFor } from '../answer.js';
 import { issuesOf, refused } from '../checked.js';
@@ -61,7 +62,9 @@ function shareAsked({ share, format }: SweepSettings): Checked<{ share: number; 
   const parts = /^(\d+)\/(\d+)$/.exec(share);
   const [number, of] = [Number(parts?.[1]), Number(parts?.[2])];
   if (!(number >= 1 && number <= of))
-    return wrong({ expected: 'which share of how many, such as 3/16', found: share });
+    return wrong({ expected: 'which share of how many, such as 3/16', found: foundIn(share) });
+  if (of > mostShares)
+    return wrong({ expected: `at most ${mostShares.toLocaleString('en')} shares`, found: parts![2]! });
   if (format !== undefined && format !== 'jsonl')
     return wrong({
       expected: 'no --format but jsonl with a share',
@@ -71,9 +74,15 @@ function shareAsked({ share, format }: SweepSettings): Checked<{ share: number; 
   return { ok: true, value: { share: number, of } };
 }
 
+/** A thread takes some tens of megabytes; no machine that this is for has more cores. */
+const mostThreads = 256;
+
 function threadsAsked({ threads }: World, { threads: asked }: SweepSettings): Checked<number> {
-  if (asked === undefined) return { ok: true, value: threads?.count ?? 1 };
-  if (/^[1-9]\d{0,2}$/.test(asked)) return { ok: true, value: Number(asked) };
-  const words = { expected: 'how many threads, 1 or more', found: asked };
+  if (asked === undefined) return { ok: true, value: Math.min(threads?.count ?? 1, mostThreads) };
+  const count = /^\d+$/.test(asked) ? Number(asked) : NaN;
+  if (count >= 1 && count <= mostThreads) return { ok: true, value: count };
+  const words = { expected: `how many threads, from 1 to ${mostThreads}`, found: foundIn(asked) };
   return refused(argumentIssue({ option: '--threads', text: asked }, words));
 }
+
+const foundIn = (text: string): string => (text.trim() === '' ? 'nothing' : text);
