@@ -5,7 +5,7 @@
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Design } from '../design/read-design.js';
 import { changeableIn } from './changeable.js';
-import { designFunction } from './design-function.js';
+import { designBuilder } from './design-function.js';
 import type { Stage } from './reaches.js';
 import { changeIn, leastAlone, remedyOf, type Remedy, type Searched } from './remedy.js';
 import { remediesOfTwo } from './remedy-pairs.js';
@@ -39,7 +39,7 @@ export function remediesFor(
 }
 
 function searchedIn(design: Design, limits: readonly JudgedLimit[], stage: Stage): Searched {
-  const built = designFunction(design, []).at([]);
+  const built = designBuilder(design)();
   if (!built.ok) throw new RangeError(`remediesFor: ${design.file} cannot be built`);
   const changeable = changeableIn(design, built, stage);
   return {

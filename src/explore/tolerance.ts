@@ -7,7 +7,7 @@ import type { Design } from '../design/read-design.js';
 import { evenPoints } from '../numeric/owen-scramble.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { Whom } from './anybody.js';
-import { designFunction, type DesignFunction } from './design-function.js';
+import { designBuilder, designFunction, type DesignFunction } from './design-function.js';
 import { offChairs, offPeople, type Drawing } from './drawn-chairs.js';
 import { firstOrders, type FirstOrder } from './first-order.js';
 import { judgeFor } from './judge.js';
@@ -41,7 +41,7 @@ export interface Tolerance {
 
 /** @returns issues where the design cannot be built as drawn, or nothing in it may vary */
 export function toleranceOf(design: Design, settings: ToleranceSettings): Checked<Tolerance> {
-  const own = designFunction(design, []).at([]);
+  const own = designBuilder(design)();
   if (!own.ok) return own;
   const errors = shopErrors(design, own.design);
   if (settings.people !== null && (own.design.seat === null || own.design.back === null))

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { judgedInSteps } from '../../src/explore/stepped-design.js';
-
-import { checked, designText } from '../report/made-up.js';
 import { read } from '../design/read.js';
+import { checked, designText } from '../report/made-up.js';
 
 test('only the loads and sitters of the goals are judged, whatever the sitters are called', () => {
   const text = designText(['a', 'b', 'a,b']);
