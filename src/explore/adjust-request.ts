@@ -123,7 +123,7 @@ function byNamed(
   if (first <= last) return read;
   const step = sayMakersStep(variable, units);
   return wrong({
-    expected: `a range for ${variable.name} with a whole step of ${step} in it`,
+    expected: `a range for ${variable.name} that holds a whole step of ${step}`,
     found: shown(text),
   });
 }
