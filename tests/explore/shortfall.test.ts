@@ -25,6 +25,13 @@ test('a limit that is no more judged is as far off as can be, but for coming to 
   expect(worstOff([noRest('seated', 'Ada')], now([], 'seated'))).toBe(0);
 });
 
+test('what has no number lies beyond its bound, on the side of it', () => {
+  const none = limit('leaning-back-hard', 'Ada', 'leftToTipBackDeg', [8, null], 'goes over');
+  expect(worstOff([none], now([none], 'leaning-back-hard'))).toBe(-Infinity);
+  const kick = limit('getting-up', 'Ada', 'kickBackDeg', [null, 25], 'goes over');
+  expect(worstOff([kick], now([kick], 'getting-up'))).toBe(Infinity);
+});
+
 test('a limit whose load is not rolled is a broken promise', () => {
   expect(() => worstOff([period(2.2)], now([], 'empty'))).toThrow(RangeError);
 });
