@@ -50,11 +50,16 @@ export const sayChanges = ({ changes }: Pick<Remedy, 'changes'>, units: LengthUn
     .join(' and ');
 
 /** The same with what comes of it: 'tail 12 in → 18-5/16 in (then 2 in; all limits met)'. */
-export function sayRemedy(remedy: Remedy, { measure }: JudgedLimit, units: LengthUnit): string {
-  const { value, breaks, mendsAll } = remedy;
+export function sayRemedy(remedy: Remedy, { id, measure }: JudgedLimit, units: LengthUnit): string {
+  const { changes, value, breaks, mendsAll } = remedy;
   const then = [
     ...(value === null || measure === null ? [] : [`then ${sayValue(measure, value, units)}`]),
     ...(mendsAll ? ['all limits met'] : []),
+    ...changes.flatMap(({ neededFor }, i) =>
+      neededFor.length === 0 || neededFor.includes(id)
+        ? []
+        : [`the ${i === 0 ? 'first' : 'second'} so that ${neededFor.join(', ')} is met`],
+    ),
     ...(breaks.length > 0 ? [`but no longer met: ${breaks.join(', ')}`] : []),
   ];
   return `${sayChanges(remedy, units)}${then.length === 0 ? '' : ` (${then.join('; ')})`}`;

@@ -1,15 +1,12 @@
 import { expect, test } from 'vitest';
-import type { Judgement } from '../../src/explore/judge.js';
+import type { JudgedLimit } from '../../src/checks/verdict.js';
 import { missedInAll, worstOff } from '../../src/explore/shortfall.js';
 import type { LoadId } from '../../src/names.js';
 import { limit, noRest } from '../report/made-up.js';
 
 const period = (value: number | string) => limit('seated', 'Ada', 'periodS', [1.6, 2], value);
 const left = (value: number) => limit('leaning-back-hard', 'Ada', 'rockerLeftBackM', [2, null], value);
-const now = (limits: Judgement['limits'], ...rolled: LoadId[]) => ({
-  limits,
-  loads: rolled.map((id) => ({ record: { load: { id } } })) as unknown as Judgement['loads'],
-});
+const now = (limits: readonly JudgedLimit[], ...rolled: LoadId[]) => ({ limits, rolled: new Set(rolled) });
 
 test('of some limits the worst counts, over the size of its bound, negative below', () => {
   const goals = [period(2.2), left(1)];
