@@ -45,7 +45,7 @@ export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): 
       if (!('alteration' in of) || !possible.includes(of.alteration)) return [];
       if (stage === 'drawing' && isDrawnByName(of.alteration, design)) return [];
       const reach = reachOf(of.alteration, stage);
-      return reach === null ? [] : asList(changesWithin(variable, reach, units));
+      return reach === null ? [] : asList(changesWithin(variable, asCut(reach, variable), units));
     });
 }
 
@@ -82,6 +82,12 @@ function changesWithin(variable: Variable, [least, greatest]: Reach, units: Leng
   const [down, up] = [Math.min(0, first - from), Math.max(0, last - from)];
   return down === 0 && up === 0 ? null : { variable, step, from, least: down, greatest: up };
 }
+
+/** What is only shortened, once it is cut, is never less short than it already is. */
+const asCut = ([least, greatest]: Reach, { stated }: Variable): Reach => [
+  least,
+  greatest === 0 ? Math.min(stated, greatest) : greatest,
+];
 
 /** How far a named dimension may be changed while it is only drawn, whole steps; null: it is none to change. */
 function changeableOf(variable: Variable, units: LengthUnit): Changeable | null {
