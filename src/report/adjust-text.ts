@@ -41,13 +41,16 @@ function asked(adjusted: Adjusted): string[] {
   const { units } = stated.design;
   const ranges = `By ${by.map((one) => sayBy(one, adjusted)).join('; ')}.`;
   if (targets.length === 0) return ['Sought: the nearest design that meets all limits.', ranges];
+  const idle = adjusted.idle.map(({ variable }) => variable.name);
+  const whole = idle.length < by.length;
+  const still = idle.length > 0 && whole ? [`On ${idle.join(', ')} none of that depends.`] : [];
   const wanted = targets.map((target) => {
     const now = measureIn(before, target.asked);
     const { measure } = target.asked;
     const drawn = now === null ? 'no value' : sayValue(measure, now, units);
     return `${name(target)}: ${sayValue(measure, target.value, units)} wanted, ${drawn} as the design stands.`;
   });
-  return [...wanted, ranges];
+  return [...wanted, ranges, ...still];
 }
 
 function sayBy({ variable, least, greatest }: SizeRange, { stated }: Adjusted): string {
@@ -55,17 +58,19 @@ function sayBy({ variable, least, greatest }: SizeRange, { stated }: Adjusted): 
   return `${variable.name} from ${sayInUnit(least / factor, unit)} to ${sayInUnit(greatest / factor, unit)}`;
 }
 
-function whyNone({ targets, by, reach, stated }: Adjusted): string {
+function whyNone({ targets, by, reach, stated, idle }: Adjusted): string {
   const [target] = targets;
   if (target === undefined)
     return 'No design within reach was found that meets all limits, by one of these sizes or two.';
   const { measure } = target.asked;
+  if (idle.length === by.length)
+    return `It does not depend on ${idle.map(({ variable }) => variable.name).join(', ')}.`;
   if (reach !== null) {
     const [least, greatest] = reach.map((value) => sayValue(measure, value, stated.design.units));
     return `Not within reach: it goes from ${least!} to ${greatest!} there.`;
   }
   return by.length === 1
-    ? 'It has no value in that range.'
+    ? 'None was found: it has no value wherever it was looked at in that range.'
     : 'No values in these ranges were found that meet all of it.';
 }
 
