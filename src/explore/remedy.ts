@@ -51,11 +51,24 @@ export function leastAlone(
   others: Steps = new Map(),
 ): number | null {
   const { least, greatest } = searched.changeable[index]!;
-  return leastChange(
-    (count) => shortfallIn(searched, goals, new Map([...others, [index, count]])),
-    least,
-    greatest,
-  );
+  const shortfall = (count: number): number =>
+    shortfallIn(searched, goals, new Map([...others, [index, count]]));
+  const ends = [least >> 1, least, greatest >> 1, greatest];
+  if (searched.changeable.length > many && isHopeless(shortfall, ends)) return null;
+  return leastChange(shortfall, least, greatest);
+}
+
+/** With more sizes than this one that does nothing much is not walked step by step. */
+const many = 20;
+/** What leaves as much of a shortfall, as far as it goes, does nothing much. */
+const idle = 0.8;
+
+function isHopeless(shortfall: (count: number) => number, places: readonly number[]): boolean {
+  const start = shortfall(0);
+  return places.every((count) => {
+    const there = shortfall(count);
+    return Math.sign(there) === Math.sign(start) && Math.abs(there) >= idle * Math.abs(start);
+  });
 }
 
 /**

@@ -32,8 +32,8 @@ export function judgedInSteps(design: Design, changeable: readonly Changeable[])
     design,
     changeable.map(({ variable }) => variable),
   );
-  const valuesAt = (counts: readonly number[]): number[] =>
-    changeable.map((each, i) => (counts[i] === 0 ? each.variable.stated : valueAfter(each, counts[i]!)));
+  const valuesAt = (steps: Steps): number[] =>
+    changeable.map((each, i) => (steps.has(i) ? valueAfter(each, steps.get(i)!) : each.variable.stated));
   const keepBuilt = keptFew<Tried>();
   const known = new Map<string, Map<string, JudgedSteps> | null>();
   const judges = new Map<string, ReturnType<typeof judgeFor>>();
@@ -43,9 +43,9 @@ export function judgedInSteps(design: Design, changeable: readonly Changeable[])
     return judge;
   };
   const judged: JudgedInSteps['judged'] = (steps, wanted) => {
-    const counts = changeable.map((_, i) => steps.get(i) ?? 0);
-    const key = counts.join(' ');
-    const built = (): Tried => keepBuilt(key, () => at(valuesAt(counts)));
+    const changed = [...steps].filter(([, count]) => count !== 0).sort(([a], [b]) => a - b);
+    const key = changed.join(' ');
+    const built = (): Tried => keepBuilt(key, () => at(valuesAt(new Map(changed))));
     if (!known.has(key)) known.set(key, built().ok ? new Map() : null);
     const parts = known.get(key) ?? null;
     if (parts === null) return null;
@@ -64,7 +64,7 @@ export function judgedInSteps(design: Design, changeable: readonly Changeable[])
       limits: own.flatMap(({ limits }) => limits),
     };
   };
-  return { all: allOf(at(valuesAt(changeable.map(() => 0)))), judged };
+  return { all: allOf(at(valuesAt(new Map()))), judged };
 }
 
 const judgedOf = ({ loads, limits }: Judgement): JudgedSteps => ({

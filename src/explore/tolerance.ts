@@ -14,6 +14,7 @@ import { judgeFor } from './judge.js';
 import { linesOf, loosestTolerances, tolerancesHeld, type Loosest } from './loosest-tolerances.js';
 import { drawnError, shopErrors, takenAsExact, type ShopError } from './shop-errors.js';
 import { judgedById, missesAmong, outcomeOf, trialOf, type Outcome, type Trial } from './trial.js';
+import { usedNames } from './used-names.js';
 import type { Variable } from './variables.js';
 
 export interface ToleranceSettings extends Drawing {
@@ -43,7 +44,11 @@ export interface Tolerance {
 export function toleranceOf(design: Design, settings: ToleranceSettings): Checked<Tolerance> {
   const own = designBuilder(design)();
   if (!own.ok) return own;
-  const errors = shopErrors(design, own.design);
+  // What nothing is made of is off by nothing, unless the design states it.
+  const used = usedNames(design);
+  const errors = shopErrors(design, own.design).filter(
+    ({ variable, assumed }) => !assumed || used.has(variable.name),
+  );
   if (settings.people !== null && (own.design.seat === null || own.design.back === null))
     return { ok: false, issues: [issueAt(design, [], nowhereToSit)] };
   if (errors.length === 0 && settings.people === null)
@@ -56,7 +61,7 @@ export function toleranceOf(design: Design, settings: ToleranceSettings): Checke
   const ofShop = errorsOfShop(f, errors, drawn, own.design.units, settings);
   if (ofShop === null) return { ok: false, issues: [issueAt(design, ['dimensions'], neverBuilt)] };
   const people = settings.people === null ? null : outcomeOf(offPeople(f, errors, settings, settings.people));
-  const exact = takenAsExact(design, errors);
+  const exact = takenAsExact(design, errors).filter(({ name }) => used.has(name));
   return { ok: true, value: { design: own.design, settings, errors, exact, drawn, ...ofShop, people } };
 }
 
