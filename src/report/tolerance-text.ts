@@ -1,4 +1,5 @@
 /** How the shop's errors and the range of people spread a chair, for a terminal. */
+import type { Loosest } from '../explore/loosest-tolerances.js';
 import { tradeErrorBasis } from '../explore/shop-errors.js';
 import type { Tolerance } from '../explore/tolerance.js';
 import type { Outcome, SpreadLimit } from '../explore/trial.js';
@@ -213,9 +214,12 @@ function loosestLines(tolerance: Tolerance, settings: ToleranceTextSettings): st
   );
   const then = loosest.met
     ? `Then some limit is missed by ${sayShare(loosest.any)} in a hundred.`
-    : `Even so some limit is missed by ${sayShare(loosest.any)} in a hundred: more than was asked for.`;
+    : `No tolerance that was tried does it: with these, the closest that help, some limit is missed by ${sayShare(loosest.any)} in a hundred${mostOf(loosest)}.`;
   return [paint('heading', title), ...rows, paint(loosest.met ? 'good' : 'bad', wrap(then, columns, '  '))];
 }
+
+const mostOf = ({ missedMost }: Loosest): string =>
+  missedMost === null ? '' : `, most of all ${missedMost.id} by ${sayShare(missedMost.missed)}`;
 
 function peopleLines(tolerance: Tolerance, settings: ToleranceTextSettings): string[] {
   const { people, settings: asked } = tolerance;
