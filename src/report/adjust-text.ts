@@ -163,7 +163,10 @@ function linesFor({ rounded }: Setting, { design, by, stated }: Adjusted): strin
     if (!isChanged(one, rounded[i]!)) return;
     const { unit, factor } = unitOf(one.variable, stated.design.units);
     const { head, key } = placeOf(one.variable, design);
-    headed.set(head, [...(headed.get(head) ?? []), `${key}: ${sayInUnit(rounded[i]! / factor, unit)}`]);
+    const said = sayInUnit(rounded[i]! / factor, unit);
+    // A length that is a pure number in the file stays one.
+    const written = one.variable.perUnit === undefined ? said : said.replace(/ \D+$/, '');
+    headed.set(head, [...(headed.get(head) ?? []), `${key}: ${written}`]);
   });
   return [...headed].map(([head, values]) =>
     head.startsWith(',') ? `${head}: ${values.join(', ')}` : `: ${head}: { ${values.join(', ')} }`,
