@@ -8,7 +8,7 @@ import { compileQuantity } from '../quantity/quantity.js';
 import { shown } from '../quantity/source-text.js';
 import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { argumentIssue, scopeOf } from './argument.js';
-import { measuresNamed, type AskedMeasure } from './asked-measure.js';
+import { measuresNamed, nameOfAsked, type AskedMeasure } from './asked-measure.js';
 import { changeableIn, type Changeable } from './changeable.js';
 import type { BuiltDesign } from './design-function.js';
 import { makersStep, sayMakersStep } from './makers-step.js';
@@ -42,7 +42,7 @@ export function readAdjustment(
   stated: BuiltDesign,
 ): Checked<AskedAdjustment> {
   const issues: Issue[] = [];
-  const targets = request.to.flatMap((text) => taken(issues, '--to', text, targetOf(text, design, stated)));
+  const targets = targetsOf(request, design, stated, issues);
   const by = byOf(request, design, stated, issues);
   if (issues.length === 0 && by.length === 0)
     issues.push(issueOfWhole('--by', 'what to change, such as `--by radius`', 'nothing'));
@@ -51,6 +51,26 @@ export function readAdjustment(
     issues.push(issueOfWhole('--by', expected, `${by.length}`));
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: { targets, by } };
+}
+
+function targetsOf(
+  { to }: Pick<AdjustRequest, 'to'>,
+  design: Design,
+  stated: BuiltDesign,
+  issues: Issue[],
+): Target[] {
+  const found: Target[] = [];
+  for (const text of to) {
+    const [one] = taken(issues, '--to', text, targetOf(text, design, stated));
+    if (one === undefined) continue;
+    const name = nameOfAsked(one.asked);
+    if (found.some(({ asked }) => nameOfAsked(asked) === name))
+      issues.push(
+        argumentIssue({ option: '--to', text }, { expected: 'each measure once', found: `${name} again` }),
+      );
+    else found.push(one);
+  }
+  return found;
 }
 
 function taken<T>(issues: Issue[], option: string, text: string, read: Read<T>): T[] {
@@ -131,7 +151,7 @@ function byNamed(
   if (first <= last) return read;
   const step = sayMakersStep(variable, units);
   return wrong({
-    expected: `a range for ${variable.name} with a whole step of ${step} in it`,
+    expected: `a range for ${variable.name} that holds a whole step of ${step}`,
     found: shown(text),
   });
 }
@@ -168,6 +188,13 @@ const sayUsualRange = ({ dimension }: Variable, units: LengthUnit): string => {
 };
 
 function byRange(text: string, design: Design, units: LengthUnit): Read<SizeRange> {
+  const stepped = text.indexOf(':', text.indexOf('..'));
+  if (text.includes('..') && stepped >= 0)
+    return wrong({
+      expected: 'a range without a step: sizes are set in whole steps of a maker',
+      found: shown(text),
+      hint: `write \`${text.slice(0, stepped).trim()}\``,
+    });
   const varied = readVaried(text, design);
   if (!varied.ok) return varied;
   const { variable, count, valueAt } = varied.value;

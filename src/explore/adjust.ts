@@ -1,6 +1,6 @@
 /**
  * A design brought to a wanted measure: by one size every solution in its range, several measures by several sizes with
- * the least change, or by some sizes to the nearest design that meets all limits.
+ * the least change that was found, or by some sizes to the nearest design that meets all limits.
  */
 import type { Checked } from '../design/issue.js';
 import type { Design } from '../design/read-design.js';
@@ -10,7 +10,7 @@ import { judgeFor, measureIn, type Judgement } from './judge.js';
 import { nearestPassing } from './nearest-passing.js';
 import { isStatedWithin, roundedIn, within, type SizeRange } from './size-range.js';
 import { solveOne } from './solve-one.js';
-import { solveSeveral } from './solve-several.js';
+import { solveFromStarts } from './solve-from-starts.js';
 import { statedDesign } from './stated-design.js';
 
 /** One way to set the sizes, SI. */
@@ -37,6 +37,8 @@ export interface Adjusted {
   readonly reach: readonly [number, number] | null;
   /** Of one target by one size: where the measure jumps over it, SI. */
   readonly jumps: readonly number[];
+  /** Sizes on which none of the targets depends. */
+  readonly idle: readonly SizeRange[];
 }
 
 export function adjust(
@@ -57,14 +59,49 @@ export function adjust(
   const found = (): Found => {
     const [target, ...others] = targets;
     if (target === undefined) return passing(fn, by, before, progress);
+    if (by.every(isStatedWithin) && targets.every((one) => isMet(one, before)))
+      return asItStands(fn, targets, by);
     return others.length === 0 && by.length === 1 ? byOne(fn, target, by[0]!) : bySeveral(fn, targets, by);
   };
-  return { ok: true, value: { design, stated, before, targets, by, ...found() } };
+  const idle = idleOf(fn, targets, by);
+  const { closest, ...rest } = found();
+  // What moves nothing comes no closer anywhere.
+  const nearest = idle.length === by.length ? null : closest;
+  return { ok: true, value: { design, stated, before, targets, by, idle, ...rest, closest: nearest } };
 }
 
 type Found = Pick<Adjusted, 'solutions' | 'closest' | 'reach' | 'jumps'>;
 
 const nothingFound: Found = { solutions: [], closest: null, reach: null, jumps: [] };
+
+/** To the rounding of a calculation good to 1e-12. */
+const same = 1e-10;
+const isSame = (a: number | null, b: number | null): boolean =>
+  a === null || b === null ? a === b : Math.abs(a - b) <= same * Math.max(Math.abs(a), Math.abs(b));
+
+const isMet = ({ asked, value }: Target, before: Judgement): boolean =>
+  isSame(measureIn(before, asked), value);
+
+function asItStands(fn: DesignFunction, targets: readonly Target[], by: readonly SizeRange[]): Found {
+  const stated = by.map(({ variable }) => variable.stated);
+  return { ...nothingFound, solutions: [settingOf(fn, targets, stated, stated)] };
+}
+
+/** Places of a range that are looked at for whether anything moves. */
+const shares = [0, 0.29, 0.61, 1];
+
+/** Nothing moves with them, all others as they stand or in the middle of their ranges. */
+function idleOf(fn: DesignFunction, targets: readonly Target[], by: readonly SizeRange[]): SizeRange[] {
+  const measure = measuring(fn, targets);
+  const start = by.map((one) => (isStatedWithin(one) ? one.variable.stated : (one.least + one.greatest) / 2));
+  const here = measure(start);
+  if (targets.length === 0 || here.includes(null)) return [];
+  return by.filter(({ least, greatest }, i) =>
+    shares.every((share) =>
+      measure(start.with(i, least + share * (greatest - least))).every((value, k) => isSame(value, here[k]!)),
+    ),
+  );
+}
 
 /** What a target comes to for some values of the sizes; null: it has no value. */
 function measuring(
@@ -103,6 +140,7 @@ function byOne(fn: DesignFunction, target: Target, by: SizeRange): Found {
     target.value,
     by.least,
     by.greatest,
+    by.variable.stated,
   );
   const setting = (x: number): Setting => settingOf(fn, [target], [x], [roundedIn(x, by)]);
   return {
@@ -124,7 +162,7 @@ function bySeveral(fn: DesignFunction, targets: readonly Target[], by: readonly 
   );
   const start = measure(at(bounds.map((ends) => within(0, ends))));
   const scales = targets.map(({ value }, i) => Math.abs(value) || Math.abs(start[i] ?? 0) || 1);
-  const solved = solveSeveral((z) => {
+  const solved = solveFromStarts((z) => {
     const values = measure(at(z));
     return values.includes(null) ? null : values.map((value, i) => (value! - targets[i]!.value) / scales[i]!);
   }, bounds);

@@ -8,6 +8,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import { kindOfDimension } from '../quantity/dimension.js';
 import { makersStep, wholeSteps } from './makers-step.js';
 import { reachOf, type Reach, type Stage } from './reaches.js';
+import { usedNames } from './used-names.js';
 import { variablesOf, type Variable } from './variables.js';
 
 /** A dimension with the whole maker's steps that it may be changed by. */
@@ -36,16 +37,18 @@ const fromNothing = { length: 0.1, number: 0.1, mass: 1, angle: (15 * Math.PI) /
 export function changeableIn(design: Design, built: BuiltDesign, stage: Stage): Changeable[] {
   const kept = new Set([...(design.written.keep ?? []), ...notOfTheChair(design)]);
   const { units } = built.design;
+  const used = usedNames(design);
   const possible = alterationsOf(built.design, built.drawn);
   return variablesOf(design)
     .filter(({ name }) => !kept.has(name))
     .flatMap((variable): Changeable[] => {
       const { of } = variable;
-      if (of === null) return stage === 'drawing' ? asList(changeableOf(variable, units)) : [];
+      if (of === null)
+        return stage === 'drawing' && used.has(variable.name) ? asList(changeableOf(variable, units)) : [];
       if (!('alteration' in of) || !possible.includes(of.alteration)) return [];
       if (stage === 'drawing' && isDrawnByName(of.alteration, design)) return [];
       const reach = reachOf(of.alteration, stage);
-      return reach === null ? [] : asList(changesWithin(variable, reach, units));
+      return reach === null ? [] : asList(changesWithin(variable, asCut(reach, variable), units));
     });
 }
 
@@ -82,6 +85,12 @@ function changesWithin(variable: Variable, [least, greatest]: Reach, units: Leng
   const [down, up] = [Math.min(0, first - from), Math.max(0, last - from)];
   return down === 0 && up === 0 ? null : { variable, step, from, least: down, greatest: up };
 }
+
+/** What is only shortened, once it is cut, is never less short than it already is. */
+const asCut = ([least, greatest]: Reach, { stated }: Variable): Reach => [
+  least,
+  greatest === 0 ? Math.min(stated, greatest) : greatest,
+];
 
 /** How far a named dimension may be changed while it is only drawn, whole steps; null: it is none to change. */
 function changeableOf(variable: Variable, units: LengthUnit): Changeable | null {

@@ -72,8 +72,8 @@ export function designBuilder(
 
 function namedValues(variables: readonly Variable[], values: readonly number[]): ReadonlyMap<string, number> {
   const named = new Map<string, number>();
-  variables.forEach(({ name, of }, i) => {
-    if (of === null) named.set(name, values[i]!);
+  variables.forEach(({ name, of, perUnit = 1 }, i) => {
+    if (of === null) named.set(name, values[i]! / perUnit);
   });
   return named;
 }

@@ -2,8 +2,8 @@
  * The least change, in whole steps either way, with which something is met. Its shortfall tells on which side and by how
  * much it is not: 0 when it is met, negative below, positive above, infinite where there is no number.
  *
- * The way out is walked in doubling strides until it is met or changes sides, then halved down to the first whole step.
- * What is met on a short stretch inside one stride, with the same side short on both its ends, is not found.
+ * The way out is walked in doubling strides until it is met or changes sides, then halved down to the first whole step; where
+ * sides change without its being met, as where a number begins, the rest of the stride is looked through too. What is met on a short stretch inside one stride, with the same side short on both its ends, is not found.
  */
 export type Shortfall = (steps: number) => number;
 
@@ -42,12 +42,13 @@ function walked(shortfall: Shortfall, start: number, sense: 1 | -1, most: number
 
 /** Between a step where it is not met and one where it is, or is short on the other side. */
 function firstMet(at: Shortfall, near: number, off: number, far: number, there: number): number | null {
-  let [low, high, met] = [near, far, there === 0];
+  let [low, high, last] = [near, far, there];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     const here = at(middle);
     if (here !== 0 && Math.sign(here) === Math.sign(off)) low = middle;
-    else [high, met] = [middle, here === 0];
+    else [high, last] = [middle, here];
   }
-  return met ? high : null;
+  if (last === 0) return high;
+  return high < far && Math.sign(last) !== Math.sign(there) ? firstMet(at, high, last, far, there) : null;
 }

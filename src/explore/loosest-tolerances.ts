@@ -19,6 +19,8 @@ export interface Loosest {
   readonly errors: readonly ShopError[];
   /** Of missing any limit with these. */
   readonly any: Proportion;
+  /** The limit missed most with these, where even the tightest tried miss too often; null: they do not. */
+  readonly missedMost: { readonly id: string; readonly missed: Proportion } | null;
 }
 
 /** As makers hold them, from the tightest. Common practice, no source. */
@@ -84,13 +86,13 @@ function closer(
   errorsAt: (steps: Steps) => readonly ShopError[],
   missesAt: (errors: readonly ShopError[]) => Misses,
   mostTries: number,
-): { readonly steps: Steps; readonly any: number } {
+): Misses & { readonly steps: Steps } {
   let now = steps;
   for (let tries = 1; ; tries++) {
     const errors = errorsAt(now);
     const { each, any } = missesAt(errors);
     const worst = any <= most || tries >= mostTries ? null : offender(lines, errors, each, now);
-    if (worst === null) return { steps: now, any };
+    if (worst === null) return { steps: now, each, any };
     now = now.map((step, i) => (i === worst ? step! - 1 : step));
   }
 }
@@ -139,7 +141,20 @@ export function loosestTolerances(
   const chosen = closer(loosest, most, lines, errorsAt, straight, Infinity);
   const proved = closer(chosen.steps, most, lines, errorsAt, prove, mostProofs);
   const any = proportionOf(proved.any, points.length);
-  return { chance, met: proved.any <= most, errors: errorsAt(proved.steps), any };
+  const met = proved.any <= most;
+  return {
+    chance,
+    met,
+    errors: errorsAt(proved.steps),
+    any,
+    missedMost: met ? null : missedMost(lines, proved, points.length),
+  };
+}
+
+function missedMost(lines: readonly Line[], { each }: Misses, of: number): Loosest['missedMost'] {
+  const most = Math.max(0, ...each);
+  const line = lines[each.indexOf(most)];
+  return line === undefined || most === 0 ? null : { id: line.id, missed: proportionOf(most, of) };
 }
 
 /** As many of so many as still lie under the chance, their interval too; -1: not even none. */

@@ -4,6 +4,7 @@ import type { Design } from '../design/read-design.js';
 import { metresPer } from '../quantity/units.js';
 import { designFunction } from './design-function.js';
 import { judgeFor } from './judge.js';
+import { usedNames } from './used-names.js';
 import { dimensionVariables, isLength, isMade, type Variable } from './variables.js';
 
 export interface Delicate {
@@ -26,7 +27,10 @@ const step = metresPer.in / 32;
  * @param count as many at most
  */
 export function mostDelicate(design: Design, count: number): Delicate[] {
-  const variables = dimensionVariables(design).filter((one) => isLength(one) && !isMade(design, one));
+  const used = usedNames(design);
+  const variables = dimensionVariables(design).filter(
+    (one) => used.has(one.name) && isLength(one) && !isMade(design, one),
+  );
   if (variables.length === 0 || !design.written.sitters) return [];
   const limitsAt = seatedLimits(design, variables);
   const stated = variables.map((variable) => variable.stated);

@@ -1,12 +1,14 @@
 /**
  * The nearest design that meets all limits, by some sizes in whole maker's steps. One size at a time is looked at step by
- * step, outward; then two at a time on a coarse net, from its nearest passing place in steps halved down to the maker's
- * own. Where two sizes pass only between the places of the net it is not found.
+ * step, outward; then two at a time, where that may be nearer: on a coarse net, or beside where two narrow limits are met in
+ * their middles, from the nearest passing place in steps halved down to the maker's own, and along the edge of what passes.
+ * Where two sizes pass only between the places of the net, and not there, it is not found.
  */
 import type { DesignFunction } from './design-function.js';
 import { passingPlaces, type PassingPlaces } from './passing-places.js';
 import { placesIn, type Place, type Places } from './places.js';
-import { isStatedWithin, type SizeRange } from './size-range.js';
+import { middlesFor } from './middles-of-limits.js';
+import type { SizeRange } from './size-range.js';
 
 export interface NearestPassing {
   /** SI, one for each size; null: none was found. */
@@ -26,18 +28,19 @@ export function nearestPassing(
     a === null ? b : b === null || places.far(a) <= places.far(b) ? a : b;
   const pairs = by.flatMap((_, i) => by.slice(i + 1).map((_, k) => [i, i + 1 + k] as const));
   const all = by.length + pairs.length;
+  const middles = middlesFor(fn, places);
   let [nearest, done]: [Place | null, number] = [null, 0];
   for (let i = 0; i < by.length; i++) {
     progress(done++, all);
     nearest = nearer(nearest, alongOne(places, passes, i, nearest));
   }
-  // Two together are looked for only where none does it alone: they can be nearer, but nobody wants to change two. Where
-  // a size may not stay as it is stated, two are changed as it is.
-  if (nearest === null || !by.every(isStatedWithin))
-    for (const [i, k] of pairs) {
-      progress(done++, all);
-      nearest = nearer(nearest, alongTwo(places, passes, i, k, nearest));
-    }
+  for (const [i, k] of pairs) {
+    progress(done++, all);
+    nearest = nearer(
+      nearest,
+      alongTwo(places, passes, i, k, nearest, () => middles(i, k)),
+    );
+  }
   const valuesAt = (place: Place | null): number[] | null => place && places.valuesAt(place);
   return { found: valuesAt(nearest), closest: nearest === null ? valuesAt(closest()) : null };
 }
@@ -62,13 +65,24 @@ function alongOne(
   return null;
 }
 
-function alongTwo(places: Places, passes: Passes, i: number, k: number, nearest: Place | null): Place | null {
-  const { far } = places;
-  const first = netOf(places, i, k)
-    .filter((place) => nearest === null || far(place) < far(nearest))
-    .sort((a, b) => far(a) - far(b))
-    .find(passes);
-  return first === undefined ? null : drawnIn(first, places, passes, i, k);
+/** @param seeds other places to begin from, where the net has none */
+function alongTwo(
+  places: Places,
+  passes: Passes,
+  i: number,
+  k: number,
+  nearest: Place | null,
+  seeds: () => readonly Place[],
+): Place | null {
+  const { far, has } = places;
+  const isNearer = (place: Place): boolean => nearest === null || far(place) < far(nearest);
+  const passing = (of: readonly Place[]): Place | undefined =>
+    of
+      .filter((place) => has(place) && isNearer(place))
+      .sort((a, b) => far(a) - far(b))
+      .find(passes);
+  const first = passing(netOf(places, i, k)) ?? passing(seeds());
+  return first === undefined ? null : alongEdge(drawnIn(first, places, passes, i, k), places, passes, i, k);
 }
 
 /** Strides of the net from end to end of a size. */
@@ -101,6 +115,21 @@ function drawnIn(from: Place, { spans, has, far }: Places, passes: Passes, i: nu
     }
   }
   return place;
+}
+
+/** So many steps to either side of what was found. */
+const besides = 8;
+
+/** Where the edge of what passes slants, one size gives way a little so that the other comes nearer by more. */
+function alongEdge(from: Place, places: Places, passes: Passes, i: number, k: number): Place {
+  const { has, far } = places;
+  const around = Array.from({ length: 2 * besides + 1 }, (_, n) => n - besides);
+  const nearer = around
+    .flatMap((a) => around.map((b) => from.with(i, from[i]! + a).with(k, from[k]! + b)))
+    .filter((place) => has(place) && far(place) < far(from))
+    .sort((a, b) => far(a) - far(b))
+    .find(passes);
+  return nearer === undefined ? from : alongEdge(nearer, places, passes, i, k);
 }
 
 const ways = [-1, 0, 1]

@@ -12,7 +12,7 @@ export interface PassingPlaces {
 }
 
 /** Some fifty times cheaper than the others, they sort out what need not be rolled through everything. */
-const stillLoads = loadIds.filter((load) => !loads[load].moving);
+export const stillLoads = loadIds.filter((load) => !loads[load].moving);
 
 /** What misses at rest is never closer than what misses only when somebody moves; more than all limits come to together. */
 const missesAtRest = 1e3;

@@ -5,9 +5,9 @@
 import type { JudgedLimit } from '../checks/verdict.js';
 import type { Design } from '../design/read-design.js';
 import { changeableIn } from './changeable.js';
-import { designFunction } from './design-function.js';
+import { designBuilder } from './design-function.js';
 import type { Stage } from './reaches.js';
-import { changeIn, leastAlone, remedyOf, type Remedy, type Searched } from './remedy.js';
+import { changeIn, leastInRounds, remedyOf, type Remedy, type Searched } from './remedy.js';
 import { remediesOfTwo } from './remedy-pairs.js';
 import { judgedInSteps } from './stepped-design.js';
 
@@ -39,7 +39,7 @@ export function remediesFor(
 }
 
 function searchedIn(design: Design, limits: readonly JudgedLimit[], stage: Stage): Searched {
-  const built = designFunction(design, []).at([]);
+  const built = designBuilder(design)();
   if (!built.ok) throw new RangeError(`remediesFor: ${design.file} cannot be built`);
   const changeable = changeableIn(design, built, stage);
   return {
@@ -47,11 +47,11 @@ function searchedIn(design: Design, limits: readonly JudgedLimit[], stage: Stage
     units: built.design.units,
     changeable,
     before: new Map(limits.map((limit) => [limit.id, limit])),
-    judged: judgedInSteps(design, changeable),
+    ...judgedInSteps(design, changeable),
   };
 }
 
-/** Of each size the least change that mends one of the limits, and the least that mends them all. */
+/** Of each size the least change that mends one of the limits, the least that mends them all, and each without breaking others. */
 function remediesOfOne(
   searched: Searched,
   failing: readonly JudgedLimit[],
@@ -62,13 +62,12 @@ function remediesOfOne(
   searched.changeable.forEach((_, i) => {
     progress?.(i, searched.changeable.length);
     for (const limits of goals) {
-      const steps = leastAlone(searched, i, limits);
-      if (steps === null) continue;
-      for (const limit of limits) {
-        const remedy = remedyOf(searched, limit, new Map([[i, steps]]));
-        const others = found.get(limit.id)!;
-        if (remedy !== null && !others.some((other) => sameChanges(other, remedy))) others.push(remedy);
-      }
+      for (const steps of leastInRounds(searched, i, limits))
+        for (const limit of limits) {
+          const remedy = remedyOf(searched, limit, new Map([[i, steps]]));
+          const others = found.get(limit.id)!;
+          if (remedy !== null && !others.some((other) => sameChanges(other, remedy))) others.push(remedy);
+        }
     }
   });
   return found;

@@ -23,7 +23,8 @@ export function shopErrors(design: Design, { errors }: DesignInSI): ShopError[] 
   const stated = new Map(errors.map((error) => [error.dimension, error]));
   return dimensionVariables(design).flatMap((variable): ShopError[] => {
     const own = stated.get(variable.name);
-    if (own) return [{ variable, spread: own.spread, size: own.size, assumed: false }];
+    if (own)
+      return [{ variable, spread: own.spread, size: own.size * (variable.perUnit ?? 1), assumed: false }];
     if (!isLength(variable) || isMade(design, variable)) return [];
     return [{ variable, spread: 'even', size: tradeError, assumed: true }];
   });
@@ -53,8 +54,9 @@ export function valuesOff(
     const values = new Map<string, number>();
     for (const { name, expression } of dimensions) {
       const place = places.get(name);
-      values.set(name, expression.valueIn(values) + (place === undefined ? 0 : off[place]!));
+      const own = place === undefined ? 0 : off[place]! / (errors[place]!.variable.perUnit ?? 1);
+      values.set(name, expression.valueIn(values) + own);
     }
-    return errors.map(({ variable }) => values.get(variable.name)!);
+    return errors.map(({ variable: { name, perUnit = 1 } }) => values.get(name)! * perUnit);
   };
 }

@@ -1,11 +1,14 @@
 /** How far limits are from being met. */
 import type { JudgedLimit } from '../checks/verdict.js';
-import type { Judgement } from './judge.js';
+import type { JudgedSteps } from './stepped-design.js';
 
-/** Below negative, above positive, over the size of the bound; infinite without a number, 0 when it is met. */
+/**
+ * Below negative, above positive, over the size of the bound; 0 when it is met. Infinite without a number, on the side of
+ * the bound where there is one only: what goes over leaves less than any number, and leans farther than any.
+ */
 function offOf({ verdict, value, range: { min, max } }: JudgedLimit): number {
   if (verdict === 'pass') return 0;
-  if (value === null) return Infinity;
+  if (value === null) return min !== null && max === null ? -Infinity : Infinity;
   const size = Math.max(Math.abs(min ?? 0), Math.abs(max ?? 0)) || 1;
   if (min !== null && value < min) return (value - min) / size;
   return max !== null && value > max ? (value - max) / size : Infinity;
@@ -15,14 +18,14 @@ function offOf({ verdict, value, range: { min, max } }: JudgedLimit): number {
  * Of the worst of some limits, as they are judged now. Of a chair that comes to rest the limit that it does is not judged
  * at all; of one that does not, limits on where it rests are not.
  */
-export function worstOff(goals: readonly JudgedLimit[], now: Pick<Judgement, 'loads' | 'limits'>): number {
+export function worstOff(goals: readonly JudgedLimit[], now: JudgedSteps): number {
   const judged = new Map(now.limits.map((limit) => [limit.id, limit]));
-  const off = goals.map(({ id, measure, load }) => {
+  const off = goals.map((goal) => {
+    const { id, measure, load } = goal;
     const limit = judged.get(id);
     if (limit) return offOf(limit);
-    if (!now.loads.some(({ record }) => record.load.id === load))
-      throw new RangeError(`worstOff: ${load} was not rolled for ${id}`);
-    return measure === null ? 0 : Infinity;
+    if (!now.rolled.has(load)) throw new RangeError(`worstOff: ${load} was not rolled for ${id}`);
+    return measure === null ? 0 : offOf({ ...goal, verdict: 'unknown', value: null });
   });
   return off.reduce((worst, one) => (Math.abs(one) > Math.abs(worst) ? one : worst), 0);
 }

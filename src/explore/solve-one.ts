@@ -32,8 +32,15 @@ interface Sample {
   readonly off: number;
 }
 
-export function solveOne(f: OfOne, target: number, from: number, to: number): SolvedOne {
-  const stretches = stretchesOf(f, target, from, to);
+/** @param stated about which a range far wider than it is looked at in equal ratios too */
+export function solveOne(
+  f: OfOne,
+  target: number,
+  from: number,
+  to: number,
+  stated: number | null = null,
+): SolvedOne {
+  const stretches = stretchesOf(f, target, placesIn(from, to, stated));
   if (stretches.length === 0) return { solutions: [], jumps: [], reach: null, closest: null };
   const off = (x: number): number => (f(x) ?? NaN) - target;
   const tops = stretches.map((samples) => withTurns(off, samples));
@@ -49,12 +56,26 @@ export function solveOne(f: OfOne, target: number, from: number, to: number): So
   };
 }
 
+/** A range this many times as wide as what is stated is looked at in equal ratios about that too. */
+const wide = 8;
+/** Either way of it: so often doubled or halved, in so many steps each. */
+const doublings = 8;
+
+function placesIn(from: number, to: number, stated: number | null): number[] {
+  const even = Array.from({ length: steps + 1 }, (_, i) =>
+    i === steps ? to : from + ((to - from) * i) / steps,
+  );
+  if (stated === null || to - from <= wide * Math.abs(stated)) return even;
+  const ratios = Array.from({ length: steps + 1 }, (_, i) => 2 ** (doublings * ((2 * i) / steps - 1)));
+  const about = ratios.map((ratio) => stated * ratio).filter((x) => x > from && x < to);
+  return [...new Set([...even, ...about])].sort((a, b) => a - b);
+}
+
 /** Samples of each stretch over which it has a value, its edges too. */
-function stretchesOf(f: OfOne, target: number, from: number, to: number): Sample[][] {
+function stretchesOf(f: OfOne, target: number, places: readonly number[]): Sample[][] {
   const stretches: Sample[][] = [];
   let before: Looked | undefined;
-  for (let i = 0; i <= steps; i++) {
-    const x = i === steps ? to : from + ((to - from) * i) / steps;
+  for (const x of places) {
     const value = f(x);
     const edge =
       before && (before.value === null) !== (value === null) ? edgeOf(f, before, { x, value }) : null;

@@ -4,7 +4,7 @@
  *     z' = Jᵀ (J Jᵀ)⁻¹ (J z - f)        the shortest z' with f + J (z' - z) = 0
  *
  * over and over; where it stands still f = 0 and z is a sum of rows of J, which is what makes |z| least (Lagrange). A size
- * at the end of its range stays there. J by central differences.
+ * at the end of its range stays there. J by central differences, at an end of a range or of what has a value by one-sided ones.
  */
 import { shortestSolution } from '../numeric/linear.js';
 
@@ -28,29 +28,66 @@ const still = 1e-9;
 const difference = 1e-5;
 
 /**
- * @param bounds of z; it begins from 0, or where that lies outside from the end that is nearer
+ * @param bounds of z
+ * @param from where it begins, or where that lies outside the end that is nearer
  * @returns null: there is no value to begin from
  */
 export function solveSeveral(
   f: OfSeveral,
   bounds: readonly (readonly [number, number])[],
+  from: readonly number[] = bounds.map(() => 0),
 ): SolvedSeveral | null {
-  const start = inRange(
-    bounds.map(() => 0),
-    bounds,
-  );
+  const start = inRange(from, bounds);
   const first = f(start);
+  const origin = bounds.map(() => 0);
   if (first === null) return null;
   let [z, left]: [readonly number[], readonly number[]] = [start, first];
   for (let round = 0; round < mostRounds; round++) {
-    const next = stepFrom(f, z, left, bounds);
+    const next = stepFrom(f, z, left, bounds, origin);
     const tried: Place | null = next && backedOff(f, z, left, next);
     if (tried === null) break;
     const moved = Math.max(...tried.z.map((value, i) => Math.abs(value - z[i]!)));
     [z, left] = [tried.z, tried.left];
     if (largest(left) <= met && moved <= still) return { z, left, solved: true };
   }
-  return { z, left, solved: largest(left) <= met };
+  const on = onTargets(f, { z, left }, bounds);
+  if (largest(on.left) > met) return { ...on, solved: false };
+  return { ...shortened(f, on, bounds, origin), solved: true };
+}
+
+/** Where targets bend so much that the shortest steps lead to and fro: straight to where they are met. */
+function onTargets(f: OfSeveral, from: Place, bounds: readonly (readonly [number, number])[]): Place {
+  let place = from;
+  for (let round = 0; round < mostRounds && largest(place.left) > met; round++) {
+    const next = stepFrom(f, place.z, place.left, bounds, place.z);
+    const tried = next && backedOff(f, place.z, place.left, next);
+    if (tried === null) break;
+    place = tried;
+  }
+  return place;
+}
+
+/** Along the targets towards the least change, a share of the way each time and back on them, as long as that is shorter. */
+function shortened(
+  f: OfSeveral,
+  from: Place,
+  bounds: readonly (readonly [number, number])[],
+  origin: readonly number[],
+): Place {
+  let place = from;
+  let share = 0.5;
+  for (let round = 0; round < mostRounds && share > still; round++) {
+    const next = stepFrom(f, place.z, place.left, bounds, origin);
+    if (next === null) break;
+    const z = place.z.map((value, i) => value + share * (next[i]! - value));
+    const left = f(z);
+    const tried = left && onTargets(f, { z, left }, bounds);
+    const isShorter =
+      tried !== null && largest(tried.left) <= met && Math.hypot(...tried.z) < Math.hypot(...place.z);
+    if (isShorter) place = tried;
+    else share /= 2;
+  }
+  return place;
 }
 
 interface Place {
@@ -60,13 +97,15 @@ interface Place {
 
 const largest = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
 
+/** @param origin what it stays as near to as it can */
 function stepFrom(
   f: OfSeveral,
   z: readonly number[],
   left: readonly number[],
   bounds: readonly (readonly [number, number])[],
+  origin: readonly number[],
 ): number[] | null {
-  const columns = z.map((_, i) => slopes(f, z, i));
+  const columns = z.map((_, i) => slopes(f, z, left, i, bounds[i]!));
   if (columns.includes(null)) return null;
   const slopesOf = columns as number[][];
   const fixed = new Map<number, number>();
@@ -77,11 +116,11 @@ function stepFrom(
     if (free.length < left.length) return far && inRange(far, bounds);
     const rows = left.map((_, row) => free.map((i) => slopesOf[i]![row]!));
     const wanted = left.map((value, row) =>
-      z.reduce((sum, at, i) => sum + slopesOf[i]![row]! * (at - (fixed.get(i) ?? 0)), -value),
+      z.reduce((sum, at, i) => sum + slopesOf[i]![row]! * (at - (fixed.get(i) ?? origin[i]!)), -value),
     );
     const found = shortestSolution(rows, wanted);
     if (found === null) return null;
-    const next = z.map((_, i) => fixed.get(i) ?? found[free.indexOf(i)]!);
+    const next = z.map((_, i) => fixed.get(i) ?? origin[i]! + found[free.indexOf(i)]!);
     far ??= next;
     const out = next.findIndex((value, i) => value < bounds[i]![0] || value > bounds[i]![1]);
     if (out < 0) return next;
@@ -92,12 +131,23 @@ function stepFrom(
 const inRange = (z: readonly number[], bounds: readonly (readonly [number, number])[]): number[] =>
   z.map((value, i) => Math.min(Math.max(value, bounds[i]![0]), bounds[i]![1]));
 
-/** Of every target by one size. */
-function slopes(f: OfSeveral, z: readonly number[], i: number): number[] | null {
-  const at = (by: number): readonly number[] | null => f(z.map((value, k) => (k === i ? value + by : value)));
-  const [less, more] = [at(-difference), at(difference)];
-  if (less === null || more === null) return null;
-  return more.map((value, row) => (value - less[row]!) / (2 * difference));
+/** Of every target by one size; null: it has no value on either side. */
+function slopes(
+  f: OfSeveral,
+  z: readonly number[],
+  here: readonly number[],
+  i: number,
+  [least, greatest]: readonly [number, number],
+): number[] | null {
+  const side = (by: number): { readonly by: number; readonly values: readonly number[] } => {
+    const there = z[i]! + by;
+    const values =
+      there < least || there > greatest ? null : f(z.map((value, k) => (k === i ? there : value)));
+    return values === null ? { by: 0, values: here } : { by, values };
+  };
+  const [less, more] = [side(-difference), side(difference)];
+  if (less.by === more.by) return null;
+  return more.values.map((value, row) => (value - less.values[row]!) / (more.by - less.by));
 }
 
 /** The step, or half of it and half again, until what is left has not grown. */

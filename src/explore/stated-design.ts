@@ -1,7 +1,7 @@
 /** A design as its file states it: where what is asked on a command line begins. */
 import type { Checked } from '../design/issue.js';
 import { readDesign, type Design } from '../design/read-design.js';
-import { designFunction, type BuiltDesign } from './design-function.js';
+import { designBuilder, type BuiltDesign } from './design-function.js';
 
 export interface StatedDesign {
   readonly design: Design;
@@ -18,6 +18,6 @@ export function statedDesign({
 }): Checked<StatedDesign> {
   const read = readDesign(text, file);
   if (!read.ok) return read;
-  const stated = designFunction(read.value, []).at([]);
+  const stated = designBuilder(read.value)();
   return stated.ok ? { ok: true, value: { design: read.value, stated } } : stated;
 }

@@ -7,13 +7,14 @@ import type { Design } from '../design/read-design.js';
 import { evenPoints } from '../numeric/owen-scramble.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { Whom } from './anybody.js';
-import { designFunction, type DesignFunction } from './design-function.js';
+import { designBuilder, designFunction, type DesignFunction } from './design-function.js';
 import { offChairs, offPeople, type Drawing } from './drawn-chairs.js';
 import { firstOrders, type FirstOrder } from './first-order.js';
 import { judgeFor } from './judge.js';
 import { linesOf, loosestTolerances, tolerancesHeld, type Loosest } from './loosest-tolerances.js';
 import { drawnError, shopErrors, takenAsExact, type ShopError } from './shop-errors.js';
 import { judgedById, missesAmong, outcomeOf, trialOf, type Outcome, type Trial } from './trial.js';
+import { usedNames } from './used-names.js';
 import type { Variable } from './variables.js';
 
 export interface ToleranceSettings extends Drawing {
@@ -41,9 +42,13 @@ export interface Tolerance {
 
 /** @returns issues where the design cannot be built as drawn, or nothing in it may vary */
 export function toleranceOf(design: Design, settings: ToleranceSettings): Checked<Tolerance> {
-  const own = designFunction(design, []).at([]);
+  const own = designBuilder(design)();
   if (!own.ok) return own;
-  const errors = shopErrors(design, own.design);
+  // What nothing is made of is off by nothing, unless the design states it.
+  const used = usedNames(design);
+  const errors = shopErrors(design, own.design).filter(
+    ({ variable, assumed }) => !assumed || used.has(variable.name),
+  );
   if (settings.people !== null && (own.design.seat === null || own.design.back === null))
     return { ok: false, issues: [issueAt(design, [], nowhereToSit)] };
   if (errors.length === 0 && settings.people === null)
@@ -56,7 +61,7 @@ export function toleranceOf(design: Design, settings: ToleranceSettings): Checke
   const ofShop = errorsOfShop(f, errors, drawn, own.design.units, settings);
   if (ofShop === null) return { ok: false, issues: [issueAt(design, ['dimensions'], neverBuilt)] };
   const people = settings.people === null ? null : outcomeOf(offPeople(f, errors, settings, settings.people));
-  const exact = takenAsExact(design, errors);
+  const exact = takenAsExact(design, errors).filter(({ name }) => used.has(name));
   return { ok: true, value: { design: own.design, settings, errors, exact, drawn, ...ofShop, people } };
 }
 

@@ -32,7 +32,7 @@ export interface SpreadLimit {
 
 export interface Outcome {
   readonly limits: readonly SpreadLimit[];
-  /** At least one limit is missed. */
+  /** Of all: at least one limit is missed, or it cannot be built. */
   readonly any: Proportion;
   readonly notBuilt: number;
   /** Of the first that cannot be built; null: all can. */
@@ -58,7 +58,7 @@ export function missesAmong(
   return { each, any: trials.filter(({ judged }) => judged === null || missesAny(judged)).length };
 }
 
-/** Of those that can be built; null where none can. */
+/** The limits of those that can be built; null where none can. */
 export function outcomeOf(trials: readonly Trial[]): Outcome | null {
   const built = trials.flatMap(({ judged }) => judged ?? []);
   if (built.length === 0) return null;
@@ -72,7 +72,7 @@ export function outcomeOf(trials: readonly Trial[]): Outcome | null {
   const failed = trials.find((trial) => trial.judged === null);
   return {
     limits,
-    any: proportionOf(built.filter(missesAny).length, built.length),
+    any: proportionOf(missesAmong(trials, []).any, trials.length),
     notBuilt: trials.length - built.length,
     whyNotBuilt: failed?.judged === null ? failed.issue : null,
   };

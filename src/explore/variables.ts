@@ -3,6 +3,8 @@ import type { Design } from '../design/read-design.js';
 import type { Value } from '../design/value.js';
 import { alterationNames, alterations, type AlterationName } from '../names.js';
 import { dimensionOf, sameDimension, type Dimension } from '../quantity/dimension.js';
+import { metresPer } from '../quantity/units.js';
+import { bareLengths } from './bare-lengths.js';
 
 export type SitterSizeName = 'stature' | 'mass' | 'percentile';
 
@@ -17,6 +19,8 @@ export interface Variable {
   readonly dimension: Dimension;
   /** SI, as the design states it. */
   readonly stated: number;
+  /** Of a length that the design writes as a pure number: what 1 of it is, SI. */
+  readonly perUnit?: number;
   /** Which sitter's size or which alteration it is; null: it is a named dimension. */
   readonly of: SitterSize | { readonly alteration: AlterationName } | null;
 }
@@ -45,11 +49,18 @@ function alterationVariables({ written, dimensions }: Design): Variable[] {
 }
 
 /** The named dimensions only, in the order of the file. */
-export function dimensionVariables({ dimensions, written }: Design): Variable[] {
+export function dimensionVariables(design: Design): Variable[] {
+  const { dimensions, written } = design;
+  const bare = bareLengths(design);
+  const perUnit = metresPer[written.units ?? 'm'];
   const inFile = Object.keys(written.dimensions ?? {});
   return dimensions
     .toSorted((a, b) => inFile.indexOf(a.name) - inFile.indexOf(b.name))
-    .map(({ name, dimension, value }) => ({ name, dimension, stated: value, of: null }));
+    .map(({ name, dimension, value }) =>
+      bare.has(name)
+        ? { name, dimension: dimensionOf.length, stated: value * perUnit, perUnit, of: null }
+        : { name, dimension, stated: value, of: null },
+    );
 }
 
 function sitterSizesOf({ written, dimensions }: Design): Variable[] {

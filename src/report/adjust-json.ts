@@ -16,7 +16,7 @@ export interface ReportedAdjustment {
 }
 
 export function adjustmentJson({ file, sha256, adjusted }: ReportedAdjustment): AdjustmentObject {
-  const { stated, before, targets, by, solutions, closest, reach, jumps } = adjusted;
+  const { stated, before, targets, by, solutions, closest, reach, jumps, idle } = adjusted;
   const { name, kind, units } = stated.design;
   const inUnits = by.map(({ variable }) => unitOf(variable, units));
   const [scale] = targets.map(({ asked }) => jsonFactor(asked.measure));
@@ -51,6 +51,7 @@ export function adjustmentJson({ file, sha256, adjusted }: ReportedAdjustment): 
     closest: closest && settingObjectOf(closest, adjusted),
     reach: reach && [rounded(reach[0] * (scale ?? 1)), rounded(reach[1] * (scale ?? 1))],
     jumps: jumps.map((x) => rounded(x / inUnits[0]!.factor)),
+    idle: idle.map(({ variable }) => variable.name),
   };
 }
 

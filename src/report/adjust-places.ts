@@ -15,7 +15,10 @@ export function placesIn({ rounded }: Setting, { design, by, stated }: Adjusted)
   by.forEach((one, i) => {
     if (!isChanged(one, rounded[i]!)) return;
     const { unit, factor } = unitOf(one.variable, stated.design.units);
-    const entry = `${keyOf(one.variable, design)}: ${sayInUnit(rounded[i]! / factor, unit)}`;
+    const said = sayInUnit(rounded[i]! / factor, unit);
+    // A length that is a pure number in the file stays one.
+    const written = one.variable.perUnit === undefined ? said : said.replace(/ \D+$/, '');
+    const entry = `${keyOf(one.variable, design)}: ${written}`;
     const place = placeOf(one.variable, design);
     places.set(place, [...(places.get(place) ?? []), entry]);
   });

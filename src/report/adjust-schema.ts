@@ -55,6 +55,7 @@ export const adjustmentSchema = z.strictObject({
     .nullable()
     .describe('of one target by one size: least and greatest value over the range'),
   jumps: z.array(z.number()).describe('of one target by one size: where the measure jumps over the target'),
+  idle: z.array(z.string()).describe('sizes of `by` on which none of the targets depends'),
 });
 
 export type AdjustmentObject = z.infer<typeof adjustmentSchema>;

@@ -29,7 +29,7 @@ export function printAdjustment(adjusted: Adjusted, settings: Settings): string 
         ])
       : [[paint('bad', wrap(whyNone(adjusted), columns)), ...jumpLines(adjusted, settings)]];
   const nearest =
-    closest && dependsOn(adjusted)
+    closest && adjusted.idle.length < adjusted.by.length
       ? [[paint('heading', 'What comes closest'), ...settingLines(closest, adjusted, settings)]]
       : [];
   return `${[opening, ...found, ...nearest].map((lines) => lines.join('\n')).join('\n\n')}\n`;
@@ -43,13 +43,16 @@ function asked(adjusted: Adjusted): string[] {
   const { units } = stated.design;
   const ranges = `By ${by.map((one) => sayBy(one, adjusted)).join('; ')}.`;
   if (targets.length === 0) return ['Sought: the nearest design that meets all limits.', ranges];
+  const idle = adjusted.idle.map(({ variable }) => variable.name);
+  const whole = idle.length < by.length;
+  const still = idle.length > 0 && whole ? [`On ${idle.join(', ')} none of that depends.`] : [];
   const wanted = targets.map((target) => {
     const now = measureIn(before, target.asked);
     const { measure } = target.asked;
     const drawn = now === null ? 'no value' : sayValue(measure, now, units);
     return `${name(target)}: ${sayValue(measure, target.value, units)} wanted, ${drawn} as the design stands.`;
   });
-  return [...wanted, ranges];
+  return [...wanted, ranges, ...still];
 }
 
 function sayBy({ variable, least, greatest }: SizeRange, { stated }: Adjusted): string {
@@ -57,29 +60,22 @@ function sayBy({ variable, least, greatest }: SizeRange, { stated }: Adjusted): 
   return `${variable.name} from ${sayInUnit(least / factor, unit)} to ${sayInUnit(greatest / factor, unit)}`;
 }
 
-/** Of one target by one size: the measure is not the same all over the range, but for rounding. */
-function dependsOn({ reach }: Adjusted): boolean {
-  if (reach === null) return true;
-  const [least, greatest] = reach;
-  return greatest - least > 1e-9 * Math.max(Math.abs(least), Math.abs(greatest));
-}
-
-function whyNone(adjusted: Adjusted): string {
-  const { targets, by, reach, stated } = adjusted;
+function whyNone({ targets, by, reach, stated, idle }: Adjusted): string {
   const [target] = targets;
   if (target === undefined)
     return 'No design within reach was found that meets all limits, by one of these sizes or two.';
   const { measure } = target.asked;
-  if (reach !== null && !dependsOn(adjusted)) {
-    const always = sayValue(measure, reach[0], stated.design.units);
-    return `Not within reach: it does not depend on ${by[0]!.variable.name}, and is ${always} whatever that is.`;
+  if (idle.length === by.length) {
+    const always =
+      reach === null ? '' : `, and is ${sayValue(measure, reach[0], stated.design.units)} whatever that is`;
+    return `Not within reach: it does not depend on ${idle.map(({ variable }) => variable.name).join(', ')}${always}.`;
   }
   if (reach !== null) {
     const [least, greatest] = reach.map((value) => sayValue(measure, value, stated.design.units));
     return `Not within reach: it goes from ${least!} to ${greatest!} there.`;
   }
   return by.length === 1
-    ? 'It has no value in that range.'
+    ? 'None was found: it has no value wherever it was looked at in that range.'
     : 'No values in these ranges were found that meet all of it.';
 }
 

@@ -40,7 +40,7 @@ const words: Readonly<Record<AlterationName, Words>> = {
 };
 
 /**
- * Of a chair as drawn the change by itself; of one that is altered already both.
+ * Of a chair as drawn the change by itself; of one that is altered already both, and by how much more or less.
  * @param to @param from in that unit, as changes from the drawing
  */
 export function sayAlteration(name: AlterationName, to: number, unit: string, from = 0): string {
@@ -48,7 +48,14 @@ export function sayAlteration(name: AlterationName, to: number, unit: string, fr
   const say = (value: number): string =>
     value === 0 ? nothing : by(sayInUnit(Math.abs(value), unit), value > 0);
   const change = from === 0 ? say(to) : `${say(from)} → ${say(to)}`;
-  return [what, change, where].filter((word) => word !== '').join(' ');
+  return [what, change, where, besides(from, to, unit)].filter((word) => word !== '').join(' ');
+}
+
+/** What is done to a chair that is altered that way already: nobody cuts the whole twice. */
+function besides(from: number, to: number, unit: string): string {
+  if (from === 0 || to === 0 || Math.sign(to) !== Math.sign(from)) return '';
+  const more = Math.abs(to) - Math.abs(from);
+  return `(${sayInUnit(Math.abs(more), unit)} ${more > 0 ? 'more' : 'less'})`;
 }
 
 export const isAlteration = (name: string): name is AlterationName =>

@@ -32,7 +32,8 @@ function markedLine(verdict: JudgedLimit['verdict'], said: string, { paint, colu
   return `  ${paint(style, text.padEnd(indent.length - 3))} ${body}`;
 }
 
-const nothingHelps = 'no change of one size within reach, nor of two together, was found to do it';
+const nothingHelps =
+  'no change of one size within reach was found to do it, nor of one of the nearest few with another';
 
 /** What to change, the first as the thing to do, the others as what would do as well. */
 export const remedyLines = (

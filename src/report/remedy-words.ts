@@ -62,11 +62,16 @@ export function sayRemedy(
   units: LengthUnit,
   stillOpen: readonly string[] = [],
 ): string {
-  const { breaks, mendsAll } = remedy;
+  const { changes, breaks, mendsAll } = remedy;
   const then = [
     ...sayThen(remedy, limit, units),
     ...(mendsAll ? ['all limits met'] : []),
     ...(stillOpen.length > 0 ? [`still not met: ${stillOpen.join(', ')}`] : []),
+    ...changes.flatMap(({ neededFor }, i) =>
+      neededFor.length === 0 || neededFor.includes(limit.id)
+        ? []
+        : [`the ${i === 0 ? 'first' : 'second'} so that ${neededFor.join(', ')} is met`],
+    ),
     ...(breaks.length > 0 ? [`but no longer met: ${breaks.join(', ')}`] : []),
   ];
   return `${sayChanges(remedy, units)}${then.length === 0 ? '' : ` (${then.join('; ')})`}`;

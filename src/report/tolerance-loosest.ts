@@ -1,4 +1,5 @@
 /** How loose each size may be held, in words. */
+import type { Loosest } from '../explore/loosest-tolerances.js';
 import type { Tolerance } from '../explore/tolerance.js';
 import { kindOfDimension } from '../quantity/dimension.js';
 import { saySize } from './fine-words.js';
@@ -26,6 +27,9 @@ export function loosestLines(tolerance: Tolerance, settings: ToleranceTextSettin
   );
   const then = loosest.met
     ? `Then some limit is missed by ${sayShare(loosest.any)} in a hundred.`
-    : `Even so some limit is missed by ${sayShare(loosest.any)} in a hundred: more than was asked for.`;
+    : `No tolerance that was tried does it: with these, the closest that help, some limit is missed by ${sayShare(loosest.any)} in a hundred${mostOf(loosest)}.`;
   return [paint('heading', title), ...rows, paint(loosest.met ? 'good' : 'bad', wrap(then, columns, '  '))];
 }
+
+const mostOf = ({ missedMost }: Loosest): string =>
+  missedMost === null ? '' : `, most of all ${missedMost.id} by ${sayShare(missedMost.missed)}`;

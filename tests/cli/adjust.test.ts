@@ -70,7 +70,7 @@ describe('trueroll adjust', () => {
       'pass',
       2,
     ]);
-    const { stdout } = await adjust('short.yaml');
+    const { stdout } = await adjust('short.yaml', '--by', 'tail');
     expect(stdout).toMatch(/^ {2}set: tail 12 in → 18-5\/16 in$/m);
     const porch = await adjust('porch.yaml', '--by', 'radius');
     expect([

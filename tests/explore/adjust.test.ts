@@ -108,11 +108,11 @@ test('sizes stay in the ranges that are asked for, wherever the design states th
 test('a range without a whole step of a maker is refused, not left', () => {
   expect(issues(porch, ['period=2.1 s'], ['radius=36.01 in..36.02 in'])).toEqual([
     expect.stringMatching(
-      /a range for radius with a whole step of 1\/16 in in it, `radius=36\.01 in\.\.36\.02 in`/,
+      /a range for radius that holds a whole step of 1\/16 in, `radius=36\.01 in\.\.36\.02 in`/,
     ),
   ]);
   expect(issues(porch, [], ['tallest mass=80.03 kg..80.04 kg'])).toEqual([
-    expect.stringMatching(/a whole step of 0\.1 lb in it/),
+    expect.stringMatching(/a whole step of 0\.1 lb,/),
   ]);
 });
 
@@ -135,6 +135,81 @@ test('the nearest design that meets all limits, one step less not', () => {
   expect(verdictAt(tail! - 0.0254 / 16)).toBe('fail');
 });
 
+test('two sizes where one stands at an end of what is possible', () => {
+  // No weight is less than none.
+  const { solutions } = adjusted(porch, ['period=2.0 s'], ['radius', 'tail-weight']);
+  expect(solutions).toHaveLength(1);
+  expect(solutions[0]!.measures[0]).toBeCloseTo(2, 2);
+});
+
+test('a target that is met already leaves the design as it stands', () => {
+  for (const [to, by] of [
+    ['restCount=1', ['radius']],
+    ['flatLongest=0 in', ['radius', 'tail']],
+  ] as const) {
+    const { solutions } = adjusted(porch, [to], by);
+    expect(solutions).toHaveLength(1);
+    const stated = { radius: 36 * 0.0254, tail: 21 * 0.0254 };
+    expect(solutions[0]!.rounded).toEqual(by.map((name) => expect.closeTo(stated[name], 12) as number));
+  }
+});
+
+test('a size on which the measure does not depend is named, and nothing comes closer with it', () => {
+  const text = porch.replace('dimensions:', 'dimensions:\n  unused: 3 in');
+  const { idle, solutions, closest } = adjusted(text, ['period=2.2 s'], ['unused']);
+  expect(idle.map(({ variable }) => variable.name)).toEqual(['unused']);
+  expect([solutions, closest]).toEqual([[], null]);
+  const both = adjusted(text, ['period=2.1 s'], ['unused', 'radius']);
+  expect(both.idle.map(({ variable }) => variable.name)).toEqual(['unused']);
+  expect(both.solutions).toHaveLength(1);
+  expect(adjusted(text, ['period=2.1 s'], ['radius']).idle).toEqual([]);
+});
+
+test('a range far wider than the size is looked at about the size too', () => {
+  const near = adjusted(porch, ['period=2.0 s'], ['radius=30 in..42 in']).solutions[0]!.exact![0]!;
+  for (const range of ['0 in..1e5 in', '0 in..1e300 in']) {
+    const { solutions } = adjusted(porch, ['period=2.0 s'], [`radius=${range}`]);
+    expect(solutions.some(({ exact }) => Math.abs(exact![0]! / near - 1) < 1e-9)).toBe(true);
+  }
+});
+
+describe('several sizes, one of which goes up and down', () => {
+  /** A height of which the middle is a polynomial of u with five turns, in inches: 16 u⁵ - 20 u³ + 5 u (Chebyshev). */
+  const turning = (u: number): string => `trueroll: 1
+units: in
+dimensions: { u: ${u} in, x: u / (1 in), radius: 40 in }
+parts:
+  - { name: rocker, count: 2, density: 700 kg/m3, across: 1.25 in, outline: { rocker: { radius: radius, depth: 2 in, nose: 18 in, tail: 20 in, at: 1 in } } }
+  - { name: seat, mass: 2 kg, outline: { rectangle: { from: [-8, 15], to: [10, 16] } } }
+extras: [ { name: lump, mass: 30 kg, at: [0, 18 in + (16*x*x*x*x*x-20*x*x*x+5*x) * 1 in], inertia: 1.5 kg m2 } ]
+`;
+  const range = { u: [-1.05, 1.05], radius: [30, 60] } as const;
+  const by = Object.entries(range).map(([name, [from, to]]) => `${name}=${from} in..${to} in`);
+  /** For places of u one after the other the radius by itself: the least change of all. */
+  function least(text: string, period: number, stated: number): number {
+    let best = Infinity;
+    for (let u = range.u[0]; u <= range.u[1] + 1e-9; u += 0.03) {
+      const there = text.replace(/u: \S+ in/, `u: ${u.toFixed(6)} in`);
+      for (const { exact } of adjusted(there, [`empty/period=${period} s`], ['radius=30 in..60 in'])
+        .solutions)
+        best = Math.min(best, Math.hypot((u - stated) / 2.1, (exact![0]! / 0.0254 - 40) / 30));
+    }
+    return best;
+  }
+
+  it.each([
+    [-0.95, 1.45],
+    [0.8, 1.36],
+    [0.8, 1.45],
+  ])('from u = %f in to %f s finds as little change as any', (stated, period) => {
+    const text = turning(stated);
+    const { solutions } = adjusted(text, [`empty/period=${period} s`], by);
+    const [u, radius] = solutions[0]!.exact!.map((value) => value / 0.0254);
+    const change = Math.hypot((u! - stated) / 2.1, (radius! - 40) / 30);
+    expect(change).toBeLessThan(least(text, period, stated) + 1e-6);
+  });
+});
+
 describe('what cannot be asked', () => {
   it.each<[string[], string[], RegExp[]]>([
     [['perod=2 s'], ['radius'], [/--to `perod=2 s`.*did you mean `period`/]],
@@ -145,6 +220,8 @@ describe('what cannot be asked', () => {
     [['period=2 s'], ['radius=40 in'], [/a range for radius/]],
     [['period=2 s'], [], [/--by: what to change/]],
     [['period=2 s', 'seatSlope=9 deg'], ['radius'], [/at least as many sizes as targets/]],
+    [['period=2 s', 'seated/period=2.1 s'], ['radius', 'tail'], [/each measure once, seated\/period/]],
+    [['period=2 s'], ['radius=36 in..40 in:1 in'], [/a range without a step.*write `radius=36 in\.\.40 in`/]],
     [['perod=2 s'], ['radios', 'radius', 'radius'], [/perod/, /radios/, /each size once/]],
   ])('%j by %j', (to, by, messages) => {
     const found = issues(porch, to, by);

@@ -2,16 +2,19 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { readDesign } from '../../src/design/read-design.js';
-import { changeableIn } from '../../src/explore/changeable.js';
+import { changeableIn, valueAfter, type Changeable } from '../../src/explore/changeable.js';
 import { designFunction } from '../../src/explore/design-function.js';
+import type { Stage } from '../../src/explore/reaches.js';
 
 const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8');
 
-function namesIn(text: string): string[] {
+const namesIn = (text: string): string[] => changesIn(text, 'drawing').map(({ variable }) => variable.name);
+
+function changesIn(text: string, stage: Stage): Changeable[] {
   const read = readDesign(text, 'porch.yaml');
   const built = read.ok ? designFunction(read.value, []).at([]) : null;
   if (!read.ok || !built?.ok) throw new Error('a porch rocker that cannot be built');
-  return changeableIn(read.value, built, 'drawing').map(({ variable }) => variable.name);
+  return changeableIn(read.value, built, stage);
 }
 
 test('people, the floor, the room and what is asked for are given, and what they are made of; all else may change', () => {
@@ -28,4 +31,22 @@ test('people, the floor, the room and what is asked for are given, and what they
   );
   expect(given).toEqual(namesIn(porch));
   expect(given).toContain('radius');
+});
+
+test('what is cut off is not put back once it is cut', () => {
+  const cut = `${porch}\nalterations: { front-legs: -1/4 in, tail-end: -1 in, back-rest: 1/2 in }\n`;
+  for (const stage of ['cut', 'glued'] as const) {
+    const ends = new Map(
+      changesIn(cut, stage).map((one) => [
+        one.variable.name,
+        [valueAfter(one, one.least), valueAfter(one, one.greatest)].map((value) => (value / 0.0254) * 16),
+      ]),
+    );
+    // 50 mm are 31 sixteenths, 150 mm 94.
+    expect(ends.get('front-legs')!.map(Math.round)).toEqual([-31, -4]);
+    expect(ends.get('tail-end')!.map(Math.round)).toEqual([-94, -16]);
+    expect(ends.get('back-legs')!.map(Math.round)).toEqual([-31, 0]);
+  }
+  const [legs] = changesIn(cut, 'drawing').filter(({ variable }) => variable.name === 'front-legs');
+  expect(valueAfter(legs!, legs!.greatest)).toBeGreaterThan(0);
 });

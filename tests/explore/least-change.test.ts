@@ -59,6 +59,16 @@ test('goes on where there is no number for a while', () => {
   expect(leastChange(() => Infinity, -100, 100)).toBeNull();
 });
 
+test('where a number begins on the wrong side it goes on to where it is met', () => {
+  // None up to 9, too small up to 12, met from there on: the change of sides from none to too small is no place where it is met.
+  const begins = (steps: number): number => (steps < 10 ? Infinity : steps < 13 ? steps - 13 : 0);
+  expect(leastChange(begins, 0, 100)).toBe(13);
+  expect(leastChange(begins, 0, 14)).toBe(13);
+  const ends = (steps: number): number =>
+    steps < 10 ? Infinity : steps < 13 ? steps - 13 : steps < 40 ? 0 : 1;
+  expect(leastChange(ends, 0, 100)).toBe(13);
+});
+
 test('looks at few places', () => {
   let looks = 0;
   const shortfall = within(100, 120, (steps) => (looks++, steps / 8));

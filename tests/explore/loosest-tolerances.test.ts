@@ -71,6 +71,7 @@ describe('the loosest tolerances', () => {
     const found = seek([line], [length('x')], 0.05);
     expect([steps(found.errors), found.met]).toEqual([[1 / 64], false]);
     expect(found.any.share).toBeGreaterThan(0.4);
+    expect(found.missedMost).toMatchObject({ id: 'x', missed: { share: found.any.share } });
   });
 
   it('are steps that a maker holds, metric for metric files', () => {

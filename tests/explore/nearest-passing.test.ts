@@ -1,4 +1,5 @@
 /** The nearest design that meets all limits, held against every whole step of its ranges judged one by one. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { readDesign, type Design } from '../../src/design/read-design.js';
 import { adjust, type Adjusted } from '../../src/explore/adjust.js';
@@ -104,4 +105,53 @@ test('where none passes, what comes closest lies in the range too', () => {
   const [radius, tail] = closest!.rounded;
   // A smaller radius rocks slower, and reaches its end later.
   expect([radius, tail]).toEqual([expect.closeTo(1.01, 9), expect.closeTo(0.42, 9)]);
+});
+
+describe('legs cut for a slow chair: the edge of what passes slants', () => {
+  const slow = (period: number): string => `trueroll: 1
+units: in
+parts:
+  - { name: rocker, count: 2, density: 700 kg/m3, across: 1.25 in, outline: { rocker: { radius: 40 in, depth: 2 in, nose: 18 in, tail: 20 in, at: 1 in } } }
+  - { name: leg, count: 2, mass: 1 kg, outline: { rectangle: { from: [8, 2.5], to: [10, 18] } } }
+  - { name: post, count: 2, mass: 1.5 kg, outline: { rectangle: { from: [-8, 3], to: [-6, 40] } } }
+  - { name: seat, mass: 2 kg, outline: { rectangle: { from: [-8, 15], to: [10, 16] } } }
+extras: [ { name: lump, mass: 30 kg, at: [0, 20], inertia: 1.5 kg m2 } ]
+seat: { front: [10, 16.4], rear: [-8, 14.5] }
+limits: { empty: { period: ${period} s .., seatSlope: off } }
+`;
+
+  // With 1.62 s all legs by themselves do it too, and are farther.
+  it.each([1.66, 1.62])('at %f s no two whole steps that pass are nearer', (period) => {
+    const of = slow(period);
+    const { solutions, by } = adjusted(of, ['both-legs', 'back-legs']);
+    const [both, back] = solutions[0]!.rounded;
+    expect(both).not.toBe(0);
+    expect(back).not.toBe(0);
+    const spans = by.map(({ least, greatest }) => greatest - least);
+    const farAt = (a: number, b: number): number => Math.hypot(a / spans[0]!, b / spans[1]!);
+    const read = readDesign(of, 'cabin.yaml');
+    if (!read.ok) throw new Error('a chair that cannot be read');
+    const fn = designFunction(
+      read.value,
+      by.map(({ variable }) => variable),
+    );
+    const judge = judgeFor(['empty']);
+    const step = 0.0254 / 16;
+    for (let a = -31; a <= 31; a++)
+      for (let b = -31; b <= 31; b++) {
+        if (farAt(a * step, b * step) >= farAt(both!, back!) - 1e-9) continue;
+        const tried = fn.at([a * step, b * step]);
+        if (tried.ok) expect(judge(tried).verdict).not.toBe('pass');
+      }
+  });
+});
+
+test('two narrow limits are met between the places of the net', () => {
+  const porch = readFileSync('fixtures/porch-rocker/design.yaml', 'utf8').replace(
+    'limits:',
+    'limits:\n  period: 2.19 s .. 2.21 s\n  seatSlope: 8.9 deg .. 9.1 deg',
+  );
+  const one = porch.replace(/^ {2}- \{ name: tallest.*$/m, '');
+  const { solutions } = adjusted(one, ['radius', 'touch']);
+  expect(solutions[0]!.judgement!.verdict).toBe('pass');
 });

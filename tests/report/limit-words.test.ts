@@ -42,6 +42,7 @@ describe('what to change', () => {
         },
         from: 17 * inch,
         to: 27.5 * inch,
+        neededFor: [],
       },
     ],
     value: inSI('kickBackDeg', 20.4),

@@ -72,6 +72,7 @@ describe('a comment for a pull request', () => {
         change: { variable, step: inch / 16, from: from * 16, least: -100, greatest: 100 },
         from: from * inch,
         to: to * inch,
+        neededFor: [],
       };
     };
     const wanted = all.limits.find(({ id }) => id === 'seated/period/tallest')!.range;

@@ -33,7 +33,7 @@ const crest = limit('leaning-back-hard', 'reader', 'leftToTipBackDeg', [8, null]
 
 const remedy = (change: Changeable, to: number, more: Partial<Remedy> = {}): Remedy => ({
   stage: 'drawing',
-  changes: [{ change, from: 12 * inch, to: to * inch }],
+  changes: [{ change, from: 12 * inch, to: to * inch, neededFor: [] }],
   value: 2 * inch,
   range: { min: null, max: null },
   notMet: ['seated/period/reader'],
