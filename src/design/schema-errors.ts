@@ -1,6 +1,6 @@
-/** Schema of how far off the shop may be in each named dimension. */
+/** Schema of how far off the shop may be in each named dimension, and in alterations such as the legs. */
 import * as z from 'zod';
-import type { Kind } from '../names.js';
+import { alterationNames, alterations, type Kind } from '../names.js';
 import type { Compile, Compiled } from './compile-values.js';
 import type { Source } from './dimensions.js';
 import { isBlock } from './plain-data.js';
@@ -28,6 +28,13 @@ export function errorsSchema({ compile }: ValueSchemas) {
     .transform((errors) => Object.fromEntries(Object.entries(errors).flatMap(written(compile))));
 }
 
+/** Of a named dimension, or of an alteration: the shop cuts those too. */
+function kindOf(name: string, compile: Compile): ReturnType<Compile['kindOf']> {
+  const kind = compile.kindOf(name);
+  const alteration = alterationNames.find((one) => one === name);
+  return kind === 'unknown' && alteration !== undefined ? alterations[alteration] : kind;
+}
+
 type Read = Source | { readonly normal: Source };
 
 const sizeOf = (error: Read): Source => (typeof error === 'object' ? error.normal : error);
@@ -37,12 +44,20 @@ function mistakesIn(
   error: Read,
   compile: Compile,
 ): { readonly said: Said; readonly path: string[] }[] {
-  const kind = compile.kindOf(name);
+  const kind = kindOf(name, compile);
   if (kind === 'unsure') return [];
   if (kind === 'unknown') {
-    const expected = 'a named dimension of this design';
+    const expected = 'a named dimension of this design, or an alteration';
     return [
-      { said: { expected, found: `\`${name}\``, onKey: true, ...hintFor(name, compile.names) }, path: [] },
+      {
+        said: {
+          expected,
+          found: `\`${name}\``,
+          onKey: true,
+          ...hintFor(name, [...compile.names, ...alterationNames]),
+        },
+        path: [],
+      },
     ];
   }
   if (kind === 'other') {
@@ -65,7 +80,7 @@ const compiled = (kind: Kind, source: Source, compile: Compile): Compiled<Value>
 const written =
   (compile: Compile) =>
   ([name, error]: [string, Read]): [string, WrittenError][] => {
-    const kind = compile.kindOf(name);
+    const kind = kindOf(name, compile);
     if (kind === 'unknown' || kind === 'unsure' || kind === 'other') return [];
     const size = compiled(kind, sizeOf(error), compile);
     if (!size.ok) return [];

@@ -1,9 +1,9 @@
-/** How far off the shop is in each named dimension: what the design says, and the trade's usual error where it does not. */
+/** How far off the shop is in each named dimension, and in alterations that the design states an error of: what the design says, and the trade's usual error where it does not. */
 import type { DesignInSI, ErrorInSI } from '../design/design.js';
 import type { Design } from '../design/read-design.js';
 import { normalQuantile } from '../numeric/normal.js';
 import { metresPer } from '../quantity/units.js';
-import { dimensionVariables, isLength, isMade, type Variable } from './variables.js';
+import { alterationVariables, dimensionVariables, isLength, isMade, type Variable } from './variables.js';
 
 export interface ShopError extends Pick<ErrorInSI, 'spread' | 'size'> {
   readonly variable: Variable;
@@ -21,7 +21,10 @@ export const tradeErrorBasis = 'common practice, no source';
  */
 export function shopErrors(design: Design, { errors }: DesignInSI): ShopError[] {
   const stated = new Map(errors.map((error) => [error.dimension, error]));
-  return dimensionVariables(design).flatMap((variable): ShopError[] => {
+  const ofDimensions = dimensionVariables(design);
+  const named = new Set(ofDimensions.map(({ name }) => name));
+  const altered = alterationVariables(design).filter(({ name }) => stated.has(name) && !named.has(name));
+  return [...ofDimensions, ...altered].flatMap((variable): ShopError[] => {
     const own = stated.get(variable.name);
     if (own)
       return [{ variable, spread: own.spread, size: own.size * (variable.perUnit ?? 1), assumed: false }];
@@ -44,7 +47,7 @@ export const deviationOf = ({ spread, size }: Pick<ShopError, 'spread' | 'size'>
 export const drawnError = ({ spread, size }: Pick<ShopError, 'spread' | 'size'>, chance: number): number =>
   size * (spread === 'even' ? 2 * chance - 1 : normalQuantile(chance));
 
-/** The values of the dimensions that have errors, each off by so much from what the design makes of the others. */
+/** The values of what has errors, dimensions each off by so much from what the design makes of the others. */
 export function valuesOff(
   { dimensions }: Design,
   errors: readonly Pick<ShopError, 'variable'>[],
@@ -57,6 +60,8 @@ export function valuesOff(
       const own = place === undefined ? 0 : off[place]! / (errors[place]!.variable.perUnit ?? 1);
       values.set(name, expression.valueIn(values) + own);
     }
-    return errors.map(({ variable: { name, perUnit = 1 } }) => values.get(name)! * perUnit);
+    return errors.map(({ variable: { name, of, stated, perUnit = 1 } }, i) =>
+      of === null ? values.get(name)! * perUnit : stated + off[i]!,
+    );
   };
 }

@@ -38,7 +38,7 @@ export const isLength = ({ dimension }: Pick<Variable, 'dimension'>): boolean =>
   sameDimension(dimension, dimensionOf.length);
 
 /** Whether or not the chair can have them: that is told when it is built. */
-function alterationVariables({ written, dimensions }: Design): Variable[] {
+export function alterationVariables({ written, dimensions }: Design): Variable[] {
   const named = new Map(dimensions.map(({ name, value }) => [name, value]));
   return alterationNames.map((name) => ({
     name,

@@ -42,6 +42,18 @@ describe('the shop’s errors', () => {
     );
   });
 
+  it('are of alterations too where the design says so, about what it alters already', () => {
+    const text = `${disc}${sizes}alterations: { back-rest: 1/2 in }\nerrors: { back-rest: 1/8 in, radius: 1/16 in }\n`;
+    const errors = shopErrors(read(text), resolved(text));
+    expect(errors.map(({ variable, size }) => [variable.name, size])).toEqual([
+      ['radius', expect.closeTo(inch / 16, 12)],
+      ['tail', tradeError],
+      ['back-rest', expect.closeTo(inch / 8, 12)],
+    ]);
+    const [, , rest] = valuesOff(read(text), errors)([0, 0, 0.001]);
+    expect(rest).toBeCloseTo(inch / 2 + 0.001, 12);
+  });
+
   it('leave out what is no length, and say so', () => {
     const text = `${disc}${sizes}`;
     expect(takenAsExact(read(text), errorsOf()).map(({ name }) => name)).toEqual(['rungs', 'tilt']);
