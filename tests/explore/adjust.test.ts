@@ -167,7 +167,7 @@ test('a size on which the measure does not depend is named, and nothing comes cl
 
 test('a range far wider than the size is looked at about the size too', () => {
   const near = adjusted(porch, ['period=2.0 s'], ['radius=30 in..42 in']).solutions[0]!.exact![0]!;
-  for (const range of ['0 in..1e5 in', '0 in..1e300 in']) {
+  for (const range of ['0 in..1e5 in', '0 in..1e7 in']) {
     const { solutions } = adjusted(porch, ['period=2.0 s'], [`radius=${range}`]);
     expect(solutions.some(({ exact }) => Math.abs(exact![0]! / near - 1) < 1e-9)).toBe(true);
   }

@@ -61,7 +61,7 @@ describe('a design whose dimensions are bare numbers', () => {
     expect(by('10..24').solutions[0]!.rounded).toEqual(inUnits.solutions[0]!.rounded);
     const said = printAdjustment(inUnits, { columns: 100, paint: (_, text) => text });
     expect(said).toMatch(/set: tail 12 in → \d+-\d+\/16 in/);
-    expect(said).toMatch(/dimensions: \{ tail: \d+-\d+\/16 \}/);
+    expect(said).toMatch(/in `dimensions`, set `tail: \d+-\d+\/16`/);
   });
 });
 
