@@ -17,6 +17,8 @@ export interface Run {
   /** Beside the middle of its longest piece, as far off as counts as touching. */
   readonly left: Point;
   readonly right: Point;
+  /** The same of every piece of it: a neighbour may lie so near to the longest one that nothing can be told there. */
+  readonly beside: readonly Point[];
 }
 
 /** One run where the loop meets nothing. */
@@ -26,11 +28,19 @@ export function runsOf({ pieces }: Contour, places: readonly number[]): Run[] {
     const to = starts[i + 1] ?? starts[0]! + pieces.length;
     const stretches = stretchesOf(pieces, from, to);
     const { piece, middle } = stretches.reduce((a, b) => (b.length > a.length ? b : a));
-    const aside = times(leftOf(piece, middle), touching);
-    const on = pointOn(piece, middle);
+    const [left, right] = sidesOf(piece, middle);
     const length = stretches.reduce((sum, stretch) => sum + stretch.length, 0);
-    return { from: placeOn(pieces, from), length, left: plus(on, aside), right: minus(on, aside) };
+    const beside = stretches
+      .filter((stretch) => stretch.length > touching || stretch.piece === piece)
+      .flatMap((stretch) => sidesOf(stretch.piece, stretch.middle));
+    return { from: placeOn(pieces, from), length, left, right, beside };
   });
+}
+
+function sidesOf(piece: Simple, middle: number): [left: Point, right: Point] {
+  const aside = times(leftOf(piece, middle), touching);
+  const on = pointOn(piece, middle);
+  return [plus(on, aside), minus(on, aside)];
 }
 
 /** Nearer to a loop than this a rounding, or a chord, may decide on which side a point lies. */

@@ -1,5 +1,5 @@
 /**
- * The regions that loops divide the plane into, each by points in it: beside every run of every loop. A region that
+ * The regions that loops divide the plane into, each by points in it: beside every piece of every run of every loop. A region that
  * is nowhere wider than counts as touching has none.
  */
 import { runsOf, turnsAround } from './beside-runs.js';
@@ -19,7 +19,7 @@ export function regionPoints(loops: readonly Loop[]): RegionPoint[] {
   const places = meetingPlaces(contours);
   const runs = contours.flatMap((contour, i) => runsOf(contour, places[i]!));
   return runs
-    .flatMap(({ left, right }) => [left, right])
+    .flatMap(({ beside }) => beside)
     .map((point) => ({ point, inside: contours.map((contour) => holds(turnsAround(contour, point))) }));
 }
 

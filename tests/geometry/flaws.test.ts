@@ -358,6 +358,21 @@ describe('flaws between loops', () => {
   });
 });
 
+describe('a hole moved along an edge of its solid', () => {
+  // One edge stays within what counts as touching; the next sticks out by 3.6 mm.
+  it('is found to stick out', () => {
+    const corner = [
+      [0.016143260706048306, 0.06125703586051223],
+      [-0.047498774479073684, 0.0365266319142261],
+      [-0.024769406629273735, -0.0576606378981656],
+      [0.05794060986050673, 0],
+    ] as const;
+    const quad = corners(...corner.map(([x, y]): [number, number] => [x, y]));
+    const moved = corners(...corner.map(([x, y]): [number, number] => [x + 3e-3, y + 2e-3]));
+    expect(outlineFlaws([solid(quad), hole(moved)]).ok).toBe(false);
+  });
+});
+
 describe('time', () => {
   it('some hundred pieces are checked before anybody waits', () => {
     const cog = corners(
