@@ -20,6 +20,7 @@ const whoIn = ([{ load }]: Asked): string =>
 /** 'A second calculation, of a body free to slide and lift, agrees.' */
 export function secondLine({ opinions, design }: CheckResult): string {
   if (opinions === null) return 'No second calculation was made.';
+  if (opinions.size === 0) return 'No second calculation was made: nothing comes to rest.';
   const asked = [...opinions];
   const doubted = asked.filter(([, opinion]) => !agrees(opinion));
   if (doubted.length > 0) {
