@@ -1,5 +1,5 @@
 /** The checks as a page. */
-import { holds, type OutsideCheck } from './outside-check.js';
+import { gotOf, holds, type OutsideCheck } from './outside-check.js';
 
 const head = `# Held against the outside
 
@@ -22,7 +22,7 @@ function tableOf(checks: readonly OutsideCheck[]): string {
   const heads = ['what', 'source', 'known', 'expected', 'got', 'may differ by', 'why', ''];
   const rows = checks.map((check) => {
     const { what, source, mark, unit, expected, within, relative, why } = check;
-    const got = check.got();
+    const got = gotOf(check);
     const allowed = relative ? `${say(within)} of it` : `${say(within)} ${unit}`.trim();
     const verdict = mark === 'MEMORY' ? 'shown' : holds(check, got) ? 'holds' : 'DOES NOT HOLD';
     const of = (value: number): string => `${digitsFor(check, value)} ${unit}`.trim();
