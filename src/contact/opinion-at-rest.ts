@@ -44,6 +44,10 @@ const restTolerance = {
   joints: (0.006 * Math.PI) / 180,
   corners: (0.02 * Math.PI) / 180,
 };
+/** A wide swing loses by the square of its width, in a narrow one facets are felt. */
+const widthFactor = (amplitude: number): number =>
+  (1 + (amplitude / usualSwing) ** 2) * Math.max(1, (0.7 * usualSwing) / amplitude);
+const usualSwing = (6 * Math.PI) / 180;
 /** On a corner the period is off by so much more. */
 const cornerFactor = 3;
 /** Of the period, at 8° and above. Facets weigh more in a small swing: 0.3 % at 2°, between by a power. */
@@ -110,20 +114,21 @@ function swingSeen(released: Released, step: number): Part {
     step,
   );
   if (seen === null) return notCovered(what, 'it does not swing on as it should');
+  const amplitude = Math.abs(exact.release - rest.lean);
   const passed = passedBy(released.profile, exact);
   const offRest = (exact.release + other) / 2 - rest.lean;
   const middle: Compared = {
     measure: 'restAngleDeg',
     second: seen.middle - offRest,
     exact: rest.lean,
-    tolerance: restTolerance[passed],
+    tolerance: restTolerance[passed] * widthFactor(amplitude),
   };
   if (isMissing(asked) || asked.release !== exact.release) {
     const why = isMissing(asked) ? asked.missing : 'the swing asked for has no room';
     return { compared: [middle], notCovered: [`period: ${why}`] };
   }
   const { share, swing, power } = periodTolerance;
-  const narrow = Math.max(1, (swing / Math.abs(exact.release - rest.lean)) ** power);
+  const narrow = Math.max(1, (swing / amplitude) ** power) * (1 + (amplitude / swing) ** 2);
   const period: Compared = {
     measure: 'periodAtSwingS',
     second: seen.period,

@@ -34,7 +34,7 @@ const secondOpinion = z.strictObject({
   ),
   lifts: z.boolean().nullable().describe('it leaves the floor there'),
   disagreement: compared.describe('how far the two calculations are apart, in the unit of the measure'),
-  tolerance: compared.describe('how far they may be: farther, and the limits of the load are unknown'),
+  tolerance: compared.describe('how far they may be: farther, and every limit of the design is unknown'),
   notCovered: z.array(z.string()).describe('what was not calculated a second time, and why'),
 });
 
