@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { checkDesign } from '../src/check-design.js';
 import { secondOpinions } from '../src/checks/second-calculation.js';
 import { freeSwingSeen } from '../src/contact/free-swing.js';
-import { stepFor, unmoved } from '../src/contact/second-opinion.js';
+import { courseAlone, stepFor } from '../src/contact/second-opinion.js';
 import { profileOf } from '../src/geometry/profile.js';
 import { runningSurface } from '../src/geometry/running-surface.js';
 import { rocker } from '../src/geometry/words/rocker.js';
@@ -44,15 +44,10 @@ export function run(): Promise<Finding[]> {
       const found = freeSwing(landscape, surface, body, 0, swing);
       return isMissing(found) ? NaN : found.period;
     };
-    const course = {
-      profile,
-      script: unmoved(body),
-      guards: [{ from: 0, back: Infinity, forward: -Infinity }],
-      until: 0,
-      endsFalling: false,
-    };
+    const course = courseAlone({ profile, body }, { until: 0 });
     const contact = (): number =>
-      freeSwingSeen(course, { lean: swing, other: -swing, period: truth }, stepFor(truth))?.period ?? NaN;
+      freeSwingSeen(course, { lean: swing, other: -swing, period: truth }, stepFor(truth, body.centre.y))
+        ?.period ?? NaN;
     return { truth, exact, contact };
   });
   const worst = (of: 'exact' | 'contact'): number =>

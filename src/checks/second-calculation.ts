@@ -4,6 +4,7 @@ import { opinionOfScript, type Peak } from '../contact/opinion-of-script.js';
 import { allAgree, type SecondOpinion } from '../contact/second-opinion.js';
 import type { MovingScript } from '../loads/load.js';
 import type { LoadRecord } from '../measures/record.js';
+import { isMissing } from '../numeric/missing.js';
 import type { Motion } from '../measures/motion.js';
 import { loads, type LoadId } from '../names.js';
 import type { JudgedLimit } from './verdict.js';
@@ -51,18 +52,22 @@ function ofRest({ chair, load, roll }: LoadRecord, friction: number): SecondOpin
 
 function ofMotion({ chair, load, roll, motion }: LoadRecord, friction: number): SecondOpinion | null {
   if (motion === null || roll.atRest === null) return null;
-  const { course, run } = motion;
+  const { course, run, goesOver } = motion;
+  const { smallPeriod, rest } = roll.atRest;
   return opinionOfScript({
     course,
     run,
+    goesOver,
+    period: isMissing(smallPeriod) ? null : smallPeriod,
     surface: chair.surface,
     peaks: peaksOf(load.script, motion),
-    settled: roll.atRest.rest.lean,
+    settled: rest.lean,
+    height: rest.height,
     friction,
   });
 }
 
-function peaksOf(script: MovingScript | null, { farthest, kick }: Motion): Peak[] {
+function peaksOf(script: MovingScript | null, { farthest, kick }: Motion): [Peak, ...Peak[]] {
   if (script?.kind !== 'getting-up')
     return [{ measure: 'peakBackDeg', sense: 'back', from: 0, lean: farthest.back }];
   const forward: Peak = { measure: 'peakForwardDeg', sense: 'forward', from: 0, lean: farthest.forward };

@@ -51,7 +51,7 @@ function leansOn(element: HullElement, facets: Facets): number[] {
   for (let lean = element.from; lean < element.to;) {
     const facet = isRolledOn(lean, facets)
       ? facetOn(Math.max(radiusOn(element, lean), apart), facets)
-      : coarse;
+      : Math.min(coarse, withinTurn(facets.from, lean) - lean);
     lean = Math.min(lean + facet, element.to);
     leans.push(lean);
   }
@@ -59,7 +59,7 @@ function leansOn(element: HullElement, facets: Facets): number[] {
 }
 
 const isRolledOn = (lean: number, { from, to }: Facets): boolean =>
-  withinTurn(lean, from - coarse) <= to + facetEnd;
+  withinTurn(lean, from - facetEnd) <= to + facetEnd;
 
-/** The last facet may begin a little beyond. */
+/** The first and the last facet may begin a little beyond. */
 const facetEnd = 1e-3;

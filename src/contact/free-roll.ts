@@ -1,11 +1,13 @@
 /** Lets a chair go on a floor of a friction and follows it step by step through a script. */
-import type { Point } from '../geometry/point.js';
+import { plus, times } from '../geometry/point.js';
 import { floorPlace } from '../rolling/floor-place.js';
+import type { Script } from '../rolling/script.js';
 import { guardAt, type Course } from '../rolling/scripted-place.js';
 import type { Sense } from '../rolling/tip.js';
+import type { Put } from './engine-world.js';
 import { facetedHull, type Facets } from './faceted-hull.js';
 import { freeBody, type FreeMotion } from './free-body.js';
-import { footReaches, innerMotion, putOn } from './inner-motion.js';
+import { innerMotion, putOn, reachLeft } from './inner-motion.js';
 
 export interface Passing extends FreeMotion {
   readonly time: number;
@@ -26,10 +28,12 @@ export interface FloorUnder {
   readonly facets: Facets;
   /** Infinity: it never slides. */
   readonly friction: number;
+  /** A moment against its turning, newton metre for each radian a second; none unless it is to settle. */
+  readonly damping?: number;
 }
 
-/** So high over the floor, metres, it has left it: the engine’s own hops are a fifth of that. */
-const lifted = 1e-3;
+/** So high over the floor, metres, it has left it: under the heaviest presses the engine’s own hops reach half of that. */
+const lifted = 2e-3;
 
 /**
  * The engine moves a body before the floor pushes it, θ_n = ½ θ̈ Δt² ((n - ½)² - ¼): what it calls step n is half a step
@@ -40,7 +44,7 @@ const begun = 0.5;
 export function rollFreely(
   course: Course,
   start: { readonly lean: number; readonly rate: number },
-  { facets, friction }: FloorUnder,
+  { facets, friction, damping = 0 }: FloorUnder,
 ): FreeRoll {
   const { profile, script, until } = course;
   const { step } = facets;
@@ -48,16 +52,24 @@ export function rollFreely(
   const x = floorPlace(profile, inner.centre, start.lean).x;
   const body = freeBody(facetedHull(profile, facets), inner, step, { ...start, x });
   const passed: Passing[] = [{ time: 0, ...body.now() }];
-  let [slid, slide, lifts, footOn] = [0, 0, false, true];
+  let [slid, slide, lifts] = [0, 0, false];
+  let foot: Footing = { share: 1, left: Infinity };
   for (let n = 0; ; n++) {
     const here = passed.at(-1)!;
     const goesOver = gone(course, here);
-    if (goesOver !== null || here.time >= until || isOver(course, here, footOn))
+    if (goesOver !== null || here.time >= until || isOver(course, here, foot))
       return { passed, goesOver, slide, lifts };
     const time = (n + begun) * step;
-    footOn &&= footReaches(script, inner, here, here.time);
-    // Moved, and not yet pushed by the floor: it stands where it will stand at the end of the step.
-    body.advance((pose) => putOn(script, inner, pose, time, footOn), friction);
+    foot = footOver(script, foot, reachLeft(script, inner, here), n * step, step);
+    const parts = smoothParts(script, n * step, step);
+    // Where it has moved to, before the floor pushes it there.
+    body.advance((pose) => {
+      const puts = parts.map(({ middle, share }) => {
+        const moves = { ...innerMotion(script, middle), centre: inner.centre };
+        return sharedPut(putOn(script, moves, pose, middle, foot.share), share);
+      });
+      return puts.reduce(together, turnedAgainst(damping * pose.rate));
+    }, friction);
     if (script.moving.length > 0) {
       inner = innerMotion(script, time);
       body.redistribute(inner.centre, inner.inertia);
@@ -70,31 +82,64 @@ export function rollFreely(
   }
 }
 
+const turnedAgainst = (moment: number): Put => ({ force: { x: 0, y: 0 }, moment: -moment });
+
+const sharedPut = ({ force, moment }: Put, share: number): Put => ({
+  force: times(force, share),
+  moment: moment * share,
+});
+
+const together = (one: Put, other: Put): Put => ({
+  force: plus(one.force, other.force),
+  moment: one.moment + other.moment,
+});
+
+/** A step cut where the script changes its law: what jumps there would else be taken for a whole step or for none. */
+function smoothParts({ breaks }: Script, from: number, step: number): { middle: number; share: number }[] {
+  const cuts = [from, ...breaks.filter((time) => time > from && time < from + step), from + step];
+  return cuts.slice(1).map((to, i) => ({
+    middle: (cuts[i]! + to) / 2,
+    share: (to - cuts[i]!) / step,
+  }));
+}
+
 function gone(course: Course, { time, lean }: Passing): Sense | null {
   const { back, forward } = guardAt(course, time);
   if (lean >= back) return 'back';
   return lean <= forward ? 'forward' : null;
 }
 
-const isOver = ({ script, endsFalling }: Course, { time, rate }: Passing, footOn: boolean): boolean =>
-  endsFalling && time > 0 && time >= script.end && !(footOn && script.foot !== null) && rate <= 0;
+const isOver = ({ script, endsFalling }: Course, { time, rate }: Passing, { share }: Footing): boolean =>
+  endsFalling && time > 0 && time >= script.end && !(share === 1 && script.foot !== null) && rate <= 0;
+
+/** For how much of a step the feet pushed the floor, and how much of their reach was left when it began, metres. */
+interface Footing {
+  readonly share: number;
+  readonly left: number;
+}
+
+/** Over the step from a time on. Once they have left they do not come back. */
+function footOver({ foot }: Script, before: Footing, left: number, from: number, step: number): Footing {
+  if (foot === null || before.share < 1) return { share: 0, left };
+  const loss = before.left - left;
+  // What is left was so half a step ago.
+  const reaches = loss > 0 && loss < Infinity ? left / loss - begun : Math.sign(left);
+  const share = Math.max(0, Math.min(1, reaches, (foot.until - from) / step));
+  return { share, left };
+}
 
 /** Leans at which it turns, radians, the first being where it was let go. */
 export function turnsOf({ passed }: FreeRoll): number[] {
   const turns = [passed[0]!.lean];
-  for (const [i, here] of passed.entries()) {
-    const before = passed[i - 1];
-    if (before === undefined || before.rate === 0 || before.rate * here.rate > 0) continue;
-    turns.push(leanAtTurn(before, here));
+  for (let i = 2; i < passed.length - 1; i++) {
+    const [a, b, c] = [passed[i - 1]!.lean, passed[i]!.lean, passed[i + 1]!.lean];
+    if ((b - a) * (c - b) < 0 || (b !== a && b === c)) turns.push(topOfThree(a, b, c));
   }
   return turns;
 }
 
-/** Between two steps the rate is nearly straight. */
-function leanAtTurn(before: Passing, here: Passing): number {
-  const share = before.rate / (before.rate - here.rate);
-  return before.lean + (here.time - before.time) * share * (before.rate / 2);
+/** Of the parabola through three leans a step apart. */
+export function topOfThree(a: number, b: number, c: number): number {
+  const bend = a - 2 * b + c;
+  return bend === 0 ? b : b - (a - c) ** 2 / (8 * bend);
 }
-
-/** A place of the chair on the floor while it passes. */
-export type OnFloor = (passing: Passing) => Point;

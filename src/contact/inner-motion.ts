@@ -58,13 +58,16 @@ const none: Point = { x: 0, y: 0 };
 /** Turned with the chair. */
 const turned = (p: Point, lean: number): Point => ({ x: ahead(p, lean), y: upward(p, lean) });
 
-/** What the inner motion, the presses and pushes and the feet put on the body. */
+/**
+ * What the inner motion, the presses and pushes and the feet put on the body.
+ * @param onFloor for how much of the time the feet push
+ */
 export function putOn(
   script: Script,
   inner: InnerMotion,
   { lean, rate, centre }: Pose,
   time: number,
-  footOn: boolean,
+  onFloor: number,
 ): Put {
   const [drift, urge] = [turned(inner.drift, lean), turned(inner.urge, lean)];
   let x = -inner.mass * (urge.x - rate * drift.y);
@@ -80,21 +83,17 @@ export function putOn(
     x -= p;
     moment += p * turned(minus(place, inner.centre), lean).y;
   }
-  if (footOn && script.foot !== null) {
-    y += script.foot.force;
-    moment += script.foot.force * (script.foot.ankle.x - centre.x);
+  if (script.foot !== null) {
+    const shove = onFloor * script.foot.force;
+    y += shove;
+    moment += shove * (script.foot.ankle.x - centre.x);
   }
   return { force: { x, y }, moment };
 }
 
-/** Whether the feet still reach the floor, the chair having moved as it has. */
-export function footReaches(
-  { foot }: Script,
-  inner: InnerMotion,
-  { lean, centre }: Pose,
-  time: number,
-): boolean {
-  if (foot === null || time >= foot.until) return false;
+/** How much farther the hip may go from the ankle before the feet no longer reach the floor, metres. */
+export function reachLeft({ foot }: Script, inner: InnerMotion, { lean, centre }: Pose): number {
+  if (foot === null) return 0;
   const hip = turned(minus(foot.hip, inner.centre), lean);
-  return Math.hypot(centre.x + hip.x - foot.ankle.x, centre.y + hip.y - foot.ankle.y) < foot.reach;
+  return foot.reach - Math.hypot(centre.x + hip.x - foot.ankle.x, centre.y + hip.y - foot.ankle.y);
 }

@@ -1,17 +1,20 @@
 /**
- * A second calculation of a load by other means: the same hull, mass and centre given to a contact engine as a body that
- * is free to slide, lift and tip, and what it does beside what the exact model of rolling says. Where the two differ by
- * more than the engine’s own error, one of them is wrong about this chair.
+ * A second calculation of a load: the same hull, masses and script given to a contact engine as a body that is free to
+ * slide, lift and tip, and what it does beside what the exact model of rolling says. It checks the motion, not what goes
+ * into it: an outline, a density, a script that are wrong are wrong in both. Where the two differ by more than the
+ * engine’s own error, one of them is wrong about this chair.
  */
 import type { MassProperties } from '../mass.js';
 import type { MeasureKey } from '../names.js';
+import { g } from '../rolling/gravity.js';
+import type { Course } from '../rolling/scripted-place.js';
 
 /** What both say of one measure, SI. */
 export interface Compared {
   readonly measure: MeasureKey;
   readonly second: number;
   readonly exact: number;
-  /** By how much they may differ: more than they were found to where the exact answer is known. */
+  /** By how much they may differ: about twice what they were found to where the exact answer is known. */
   readonly tolerance: number;
 }
 
@@ -25,28 +28,49 @@ export interface SecondOpinion {
   readonly notCovered: readonly string[];
 }
 
+/** A part of it. */
+export type Part = Pick<SecondOpinion, 'compared' | 'notCovered'>;
+
+export const notCovered = (what: string, why: string): Part => ({
+  compared: [],
+  notCovered: [`${what}: ${why}`],
+});
+
 export const disagreementOf = ({ second, exact }: Compared): number => Math.abs(second - exact);
 
 /** Whether the two calculations may be told from each other. A number that is none agrees with nothing. */
-export const agrees = ({ compared }: SecondOpinion): boolean =>
+export const agrees = ({ compared }: Pick<SecondOpinion, 'compared'>): boolean =>
   compared.every((one) => disagreementOf(one) <= one.tolerance);
-
-/** Of an energy: 0.4 % of the speed was measured on ordinary chairs, up to 0.8 % on very large radii. */
-export const energyTolerance = 0.02;
 
 export const allAgree = (opinions: Iterable<SecondOpinion>): boolean => [...opinions].every(agrees);
 
-/** Seconds: short enough for an ordinary chair; a small model rocks faster. */
+/** Seconds: short enough for an ordinary chair; a small model is faster. */
 const longestStep = 1 / 240;
-/** To a swing. */
-const stepsToASwing = 480;
+/** To a swing, and to √(H / g), about what a thing takes to fall as far as G stands high. */
+const steps = { swing: 480, fall: 60 };
 
-export const stepFor = (period: number | null): number =>
-  Math.min(longestStep, (period ?? Infinity) / stepsToASwing);
+/**
+ * Seconds.
+ * @param period of a swing, seconds; null: it has none
+ * @param height H, metres
+ */
+export const stepFor = (period: number | null, height: number): number =>
+  Math.min(longestStep, (period ?? Infinity) / steps.swing, Math.sqrt(height / g) / steps.fall);
 
-/** Coarser than this nothing was measured, finer costs more. */
-export const coarseShare = 0.05;
+/**
+ * Of a number found at a step and at twice that step, what it is without: the engine takes its velocities anew from the
+ * floor at every step, a loss that goes with Δt.
+ */
+export const withoutStep = (atStep: number, atTwice: number): number => 2 * atStep - atTwice;
 
-/** A body by itself. */
-export const unmoved = (body: MassProperties) =>
-  ({ fixed: body, moving: [], presses: [], pushes: [], foot: null, breaks: [], end: 0 }) as const;
+/** A body by itself, until a time. */
+export const courseAlone = (
+  { profile, body }: Pick<Course, 'profile'> & { readonly body: MassProperties },
+  more: Pick<Course, 'until'> & Partial<Course>,
+): Course => ({
+  profile,
+  script: { fixed: body, moving: [], presses: [], pushes: [], foot: null, breaks: [], end: 0 },
+  guards: [{ from: 0, back: Infinity, forward: -Infinity }],
+  endsFalling: false,
+  ...more,
+});

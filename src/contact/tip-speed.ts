@@ -3,14 +3,14 @@ import type { Course } from '../rolling/scripted-place.js';
 import type { Facets } from './faceted-hull.js';
 import { rollFreely } from './free-roll.js';
 
-/** To so much of itself. */
-const closeness = 5e-4;
-/** It is looked for this far about what is expected first, then farther and farther. */
+/** To so much of what is expected. */
+const closeness = 2e-4;
+/** It is looked for this far about what is expected first, then farther and farther, down to nothing and to so much. */
 const first = 0.004;
-const farthest = 0.5;
+const farthest = 16;
 
 /**
- * Radians a second; null when it is not within half of what is expected.
+ * Radians a second; null when it is neither less than that nor up to 16 times what is expected.
  * @param course ends by its guards when it goes over, and `endsFalling`
  * @param expected about how fast, radians a second
  */
@@ -20,12 +20,12 @@ export function tipSpeed(course: Course, rest: number, expected: number, facets:
     return rollFreely(course, start, { facets, friction: Infinity }).goesOver === 'back';
   };
   const goesAtOnce = goes(1);
-  const way = goesAtOnce ? -1 : 1;
-  let [near, far, reach] = [1, 1 + way * first, first];
-  while (goes(far) === goesAtOnce) {
+  const farther = (reach: number): number => (goesAtOnce ? Math.max(0, 1 - reach) : 1 + reach);
+  let [near, far, reach] = [1, farther(first), first];
+  while (far > 0 && goes(far) === goesAtOnce) {
     if (reach > farthest) return null;
     reach *= 2;
-    [near, far] = [far, 1 + way * reach];
+    [near, far] = [far, farther(reach)];
   }
   while (Math.abs(far - near) > closeness) {
     const middle = (near + far) / 2;

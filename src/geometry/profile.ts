@@ -88,6 +88,15 @@ export function hasFlatBetween(profile: Profile, from: number, to: number): bool
   return false;
 }
 
+/** What the contact passes between two leans, the first the smaller. */
+export function elementsBetween(profile: Profile, from: number, to: number): HullElement[] {
+  const first = indexAt(profile, from);
+  return Array.from(
+    { length: indexAt(profile, to) - first + 1 },
+    (_, i) => elementOf(profile, first + i).element,
+  );
+}
+
 export const elementAt = (profile: Profile, lean: number): HullElement =>
   elementOf(profile, indexAt(profile, lean)).element;
 

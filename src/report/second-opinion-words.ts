@@ -17,7 +17,7 @@ const seen = 5e-3;
 const whoIn = ([{ load }]: Asked): string =>
   load.sitter === null ? loadWords[load.id] : whoOf(load.id, load.sitter);
 
-/** 'A second calculation, of a body free to slide and lift, agrees.' */
+/** 'A second calculation, of a body free to slide and lift, agrees for the empty chair and shortest.' */
 export function secondLine({ opinions, design }: CheckResult): string {
   if (opinions === null) return 'No second calculation was made.';
   if (opinions.size === 0) return 'No second calculation was made: nothing comes to rest.';
@@ -35,7 +35,13 @@ export function secondLine({ opinions, design }: CheckResult): string {
       : '';
   const lifts = asked.filter(([, opinion]) => opinion.lifts === true).map(whoIn);
   const off = lifts.length > 0 ? `; it leaves the floor: ${lifts.join('; ')}` : '';
-  return `A second calculation, of a body free to slide and lift, agrees${slides}${off}.`;
+  return `A second calculation, of a body free to slide and lift, agrees for ${whoAgrees(asked)}${slides}${off}.`;
+}
+
+/** Only the first sitter is calculated twice. */
+function whoAgrees(asked: readonly Asked[]): string {
+  const sitter = asked.find(([{ load }]) => load.sitter !== null)?.[0].load.sitter ?? null;
+  return sitter === null ? 'the empty chair' : `the empty chair and ${sitter}`;
 }
 
 const slideOf = ([, { slide }]: Asked): number => Math.abs(slide ?? 0);
@@ -68,7 +74,7 @@ export function secondOpinionLines(
         : [
             Math.abs(slide) > seen
               ? `slides about ${saySlide(one, design.units)} on ${floor} (friction ${friction}): a bound, no promise`
-              : `does not slide on ${floor} (friction ${friction})`,
+              : `${slide === 0 ? 'does not slide' : 'hardly slides'} on ${floor} (friction ${friction})`,
           ];
     const off = lifts === true ? ['leaves the floor'] : [];
     return [`${whoIn(one)}: ${[...moved, ...off, `Not looked at: ${notCovered.join('; ')}`].join('. ')}.`];

@@ -4,8 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { checkDesign, withSecondOpinion, type CheckResult } from '../../src/check-design.js';
 import { disagree, secondOpinions, trusted } from '../../src/checks/second-calculation.js';
 import { agrees, disagreementOf, type SecondOpinion } from '../../src/contact/second-opinion.js';
-import { rollAtRest } from '../../src/rolling/roll-at-rest.js';
+import type { Motion } from '../../src/measures/motion.js';
+import { rollAtRest, type RestRecord } from '../../src/rolling/roll-at-rest.js';
 import { isMissing } from '../../src/numeric/missing.js';
+
+const degree = Math.PI / 180;
 
 function checked(fixture: string): CheckResult {
   const answer = checkDesign(readFileSync(`fixtures/${fixture}/design.yaml`, 'utf8'), fixture);
@@ -19,8 +22,8 @@ describe('a second calculation', () => {
   it.each(readdirSync('fixtures'))('agrees with the first on %s', async (fixture) => {
     for (const [{ load }, opinion] of await opinionsOf(fixture)) {
       for (const one of opinion.compared) {
-        // Half of what is allowed: the other half is for chairs that are not fixtures.
-        expect(disagreementOf(one) / one.tolerance, `${load.id} ${one.measure}`).toBeLessThan(0.5);
+        // Six tenths of what is allowed: the rest is for chairs that are not fixtures.
+        expect(disagreementOf(one) / one.tolerance, `${load.id} ${one.measure}`).toBeLessThan(0.6);
         expect(one.second).not.toBe(one.exact);
       }
       expect(agrees(opinion)).toBe(true);
@@ -51,33 +54,86 @@ describe('a second calculation', () => {
     expect(opinion).toMatchObject({ slide: 0, lifts: false });
   });
 
-  it('says why it compares nothing where flats take the energy', async () => {
+  it('compares only where it settles, and says why, where flats take the energy', async () => {
     const [[, opinion]] = (await opinionsOf('dead-spot')) as [[unknown, SecondOpinion]];
-    expect(opinion.compared).toEqual([]);
+    expect(opinion.compared.map(({ measure }) => measure)).toEqual(['restAngleDeg']);
     expect(opinion.notCovered.join()).toContain('flats');
   });
 
-  it('finds out a number that is wrong by more than the engine is', () => {
+  describe('of a number that is wrong by more than the engine is', () => {
     const { loads, people, design } = checked('one-arc-metric');
     const { record } = loads.find(({ record: { load } }) => load.id === 'empty')!;
     const atRest = record.roll.atRest!;
-    const { swing, back } = atRest;
+    const { swing, back, rest } = atRest;
     if (isMissing(swing) || isMissing(back.tip)) throw new RangeError('no swing');
-    // G 0.05 mm farther back: the rest moves by 0.05 mm over how far G hangs below the centre, 0.006°.
+    const tip = back.tip;
     const { body, profile, surface } = record.chair;
-    const moved = { ...body, centre: { ...body.centre, x: body.centre.x - 5e-5 } };
-    const wrong = {
-      restAngleDeg: rollAtRest(profile, surface, moved, { swing: record.load.swing, pushedAt: null }).atRest!,
-      periodAtSwingS: { ...atRest, swing: { ...swing, period: swing.period * 1.002 } },
-      tipBackEnergyJ: { ...atRest, back: { ...back, tip: { ...back.tip, energy: back.tip.energy * 1.05 } } },
-    };
-    for (const [measure, roll] of Object.entries(wrong)) {
-      const told = { ...record, roll: { ...record.roll, atRest: roll } };
+    const moved = (way: number) => ({ ...body, centre: { ...body.centre, x: body.centre.x + way } });
+    const rolled = (way: number) =>
+      rollAtRest(profile, surface, moved(way), { swing: record.load.swing, pushedAt: null }).atRest!;
+    const swinging = (factor: number) => ({ ...atRest, swing: { ...swing, period: swing.period * factor } });
+    const leaning = (more: number) => ({ ...atRest, rest: { ...rest, lean: rest.lean + more * degree } });
+    const tipping = (factor: number) => ({
+      ...atRest,
+      back: { ...back, tip: { ...tip, energy: tip.energy * factor } },
+    });
+    const crest = (more: number) => ({
+      ...atRest,
+      back: { ...back, tip: { ...tip, crest: tip.crest + more * degree } },
+    });
+
+    it.each<[string, RestRecord, string[]]>([
+      // The rest moves by 0.05 mm over how far G hangs below the centre, 0.006°.
+      ['G 0.05 mm farther back', rolled(-5e-5), ['restAngleDeg']],
+      ['G 2 mm farther ahead', rolled(2e-3), ['restAngleDeg', 'tipBackEnergyJ']],
+      ['a rest by 0.004°', leaning(0.004), ['restAngleDeg']],
+      ['a rest by 0.5°', leaning(-0.5), ['restAngleDeg']],
+      ['a period by 0.2 %', swinging(1.002), ['periodAtSwingS']],
+      ['half a period', swinging(0.5), ['periodAtSwingS']],
+      ['an energy by 2 %', tipping(1.02), ['tipBackEnergyJ']],
+      ['a seventh of the energy', tipping(0.15), ['tipBackEnergyJ']],
+      ['five times the energy', tipping(5), ['tipBackEnergyJ']],
+      ['half the energy at a crest half way there', { ...crest(-10), ...tipping(0.5) }, ['tipBackEnergyJ']],
+    ])('finds out %s', (_, wrong, measures) => {
+      const told = { ...record, roll: { ...record.roll, atRest: wrong } };
       const opinions = secondOpinions([told], design.floor.friction, people.persons[0]?.name ?? null);
       const [opinion] = [...opinions.values()];
       const off = opinion!.compared.filter((one) => disagreementOf(one) > one.tolerance);
-      expect(off.map((one) => one.measure)).toEqual([measure]);
-    }
+      expect(off.map((one) => one.measure)).toEqual(measures);
+    });
+  });
+
+  describe('of a load that moves', () => {
+    const { loads, people, design } = checked('porch-rocker');
+    const first = people.persons[0]!.name;
+    const recordOf = (id: string) =>
+      loads.find(({ record: { load } }) => load.id === id && load.sitter === first)!.record;
+    const told = (id: string, change: Partial<Motion>): SecondOpinion => {
+      const record = recordOf(id);
+      const changed = { ...record, motion: { ...record.motion!, ...change } };
+      return [...secondOpinions([changed], design.floor.friction, first).values()][0]!;
+    };
+    const { farthest } = recordOf('leaning-back-hard').motion!;
+
+    it.each([0.1, -0.1, 3, -3])('finds out a peak of a hard lean wrong by %s°', (off) => {
+      const wrong = { ...farthest, back: farthest.back + off * degree };
+      expect(agrees(told('leaning-back-hard', { farthest: wrong }))).toBe(false);
+    });
+
+    it('finds out a chair that is said to go over and does not', () => {
+      expect(agrees(told('leaning-back-hard', {}))).toBe(true);
+      expect(agrees(told('leaning-back-hard', { goesOver: 'back' }))).toBe(false);
+    });
+
+    it('finds out a chair that is said not to go over and does', () => {
+      const over = checked('short-tails');
+      const { record } = over.loads.find(({ record: { load } }) => load.id === 'leaning-back-hard')!;
+      expect(record.motion!.goesOver).toBe('back');
+      const said = { ...record, motion: { ...record.motion!, goesOver: null } };
+      const judged = (one: typeof record) =>
+        [...secondOpinions([one], 0.4, record.load.sitter).values()].every(agrees);
+      expect([judged(record), judged(said)]).toEqual([true, false]);
+    });
   });
 });
 

@@ -21,7 +21,7 @@ function seen(name: BodyName, swing: number, off = 0) {
   const runner = { ...round, body: { mass, inertia, centre: turned } };
   const period = periodAt(round, swing * degree);
   const release = { lean: off + swing * degree, other: off - swing * degree, period };
-  const found = freeSwingSeen(courseOf(runner, 40 * degree), release, stepFor(period));
+  const found = freeSwingSeen(courseOf(runner, 40 * degree), release, stepFor(period, round.body.centre.y));
   if (found === null) throw new RangeError(`no swing of ${name}`);
   return { ...found, period: found.period / period - 1 };
 }

@@ -55,7 +55,7 @@ describe('masses that move', () => {
   it('put nothing on a body when nothing moves', () => {
     const still = { ...script, moving: [] };
     const pose = { lean: 0.3, rate: 2, centre: { x: 0, y: 0.4 } };
-    expect(putOn(still, innerMotion(still, 0.1), pose, 0.1, false)).toMatchObject({
+    expect(putOn(still, innerMotion(still, 0.1), pose, 0.1, 0)).toMatchObject({
       force: { x: -0, y: -0 },
       moment: -0,
     });
@@ -72,6 +72,8 @@ describe('masses that move', () => {
     const opinion = opinionOfScript({
       course: { ...course, guards: [{ from: 0, back: 1, forward: -1 }] },
       run,
+      goesOver: null,
+      period: null,
       surface: {
         owner: 0,
         nose: { lean: -30 * degree, length: 0 },
@@ -82,6 +84,7 @@ describe('masses that move', () => {
         { measure: 'peakForwardDeg', sense: 'forward', from: 0, lean: Math.min(...leans) },
       ],
       settled: 0,
+      height: 0.6,
       friction: 0.5,
     });
     for (const { second, exact } of opinion.compared) {

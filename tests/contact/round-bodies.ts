@@ -1,6 +1,6 @@
 /** Bodies on runners of one arc that a contact engine was measured with, G plumb below the arc’s centre. */
 import { profileOf } from '../../src/geometry/profile.js';
-import { unmoved } from '../../src/contact/second-opinion.js';
+import { courseAlone } from '../../src/contact/second-opinion.js';
 import type { Course } from '../../src/rolling/scripted-place.js';
 import type { RoundRunner } from '../oracles/round-runner.js';
 import { roundRunner } from '../rolling/runners.js';
@@ -31,12 +31,5 @@ export function courseOf(
   more: Partial<Course> = {},
 ): Course {
   const { outline } = roundRunner(centre, radius, -end, end);
-  return {
-    profile: profileOf([[outline]]),
-    script: unmoved(body),
-    guards: [{ from: 0, back: Infinity, forward: -Infinity }],
-    until: 8,
-    endsFalling: false,
-    ...more,
-  };
+  return courseAlone({ profile: profileOf([[outline]]), body }, { until: 8, ...more });
 }

@@ -22,7 +22,7 @@ function swung(name: BodyName, swing: number) {
   const round = roundBody(name);
   const period = periodAt(round, swing * degree);
   const release = { lean: swing * degree, other: -swing * degree, period };
-  const seen = freeSwingSeen(courseOf(round, 40 * degree), release, stepFor(period));
+  const seen = freeSwingSeen(courseOf(round, 40 * degree), release, stepFor(period, round.body.centre.y));
   if (seen === null) throw new RangeError(`no swing of ${name}`);
   return { ...seen, period: seen.period / period };
 }
