@@ -148,6 +148,7 @@ function overByOne({ course, goesOver, peaks, settled }: Scripted, gripped: Free
     measure: peak.measure,
     second: sign * ((goesOver === null ? end.lean : top.lean) - settled),
     exact: sign * ((goesOver === null ? peak.lean : crest) - settled),
-    tolerance: peakTolerance,
+    // However near their leans: one is over.
+    tolerance: 0,
   };
 }

@@ -74,17 +74,39 @@ describe('a free body sent back over its tails', () => {
 });
 
 describe('a free body that is thrown up', () => {
+  const round = roundBody('empty');
+  const [, , mass] = bodies.empty;
+  const facets = { from: -degree, to: degree, share: 0.05, step };
+  /** At first by 2 g, up to a time. */
+  const thrown = (pushed: number, until: number) => {
+    const push = { place: () => round.body.centre, force: (t: number) => (t < pushed ? -3 * mass * g : 0) };
+    const course = courseOf(round, 40 * degree, { until });
+    const script = { ...course.script, presses: [push], breaks: [pushed] };
+    return rollFreely({ ...course, script }, { lean: 0, rate: 0 }, { facets, friction: 0.4 });
+  };
+
   it('lifts', () => {
-    const round = roundBody('empty');
-    const [, , mass] = bodies.empty;
-    const push = { place: () => round.body.centre, force: () => -3 * mass * g };
-    const course = courseOf(round, 40 * degree, { until: 0.2 });
-    const thrown = { ...course, script: { ...course.script, presses: [push] } };
-    const facets = { from: -degree, to: degree, share: 0.05, step };
-    const { passed, lifts } = rollFreely(thrown, { lean: 0, rate: 0 }, { facets, friction: 0.4 });
+    const { passed, lifts } = thrown(1, 0.2);
     expect(lifts).toBe(true);
     // Up at 2 g, ½ 2 g t², less what the first step is late by: 2 g t Δt.
     const { centre, time } = passed.at(-1)!;
     expect(Math.abs(centre.y - round.body.centre.y - g * time ** 2)).toBeLessThan(2 * g * time * step);
+  });
+
+  it('has lifted when it has come down', () => {
+    const { passed, lifts } = thrown(0.05, 1);
+    // 2 g for 0.05 s, then free: up 25 mm and twice that again, down after 0.27 s; the first step is late.
+    const highest = Math.max(...passed.map(({ lowest }) => lowest));
+    expect(Math.abs(highest - 3 * g * 0.05 ** 2)).toBeLessThan(6 * g * 0.05 * step);
+    expect(passed.at(-1)!.lowest).toBeLessThan(1e-3);
+    expect(lifts).toBe(true);
+  });
+
+  it('has lifted by more than the engine’s own hops only', () => {
+    expect(thrown(0.02, 1).lifts).toBe(true);
+    // A millimetre.
+    const { passed, lifts } = thrown(0.01, 1);
+    expect(Math.max(...passed.map(({ lowest }) => lowest))).toBeGreaterThan(3e-4);
+    expect(lifts).toBe(false);
   });
 });
