@@ -4,14 +4,8 @@ import { checkDesign } from '../src/check-design.js';
 import { secondOpinions } from '../src/checks/second-calculation.js';
 import { freeSwingSeen } from '../src/contact/free-swing.js';
 import { courseAlone, stepFor } from '../src/contact/second-opinion.js';
-import { profileOf } from '../src/geometry/profile.js';
-import { runningSurface } from '../src/geometry/running-surface.js';
-import { rocker } from '../src/geometry/words/rocker.js';
-import { isMissing } from '../src/numeric/missing.js';
-import { landscapeOf } from '../src/rolling/landscape.js';
-import { wholeSwing } from '../src/rolling/rolling-time.js';
-import { freeSwing } from '../src/rolling/swing.js';
 import type { Finding } from './finding.js';
+import { degree, periodsOn, runnerOfOneArc } from './one-arc.js';
 import { microsecondsPerCall } from './timing.js';
 
 export const question =
@@ -24,7 +18,6 @@ const target = 500;
 const fasterBy = 1e4;
 const nearerBy = 1e5;
 
-const degree = Math.PI / 180;
 const swing = 8 * degree;
 const machineEpsilon = 2 ** -52;
 
@@ -32,18 +25,12 @@ const machineEpsilon = 2 ** -52;
 const bodies = [60, 80, 100].map((mass) => ({ mass, centre: { x: 0, y: 0.6 }, inertia: mass / 9 }));
 
 export function run(): Promise<Finding[]> {
-  const { profile, surface } = runnerOfOneArc();
+  const runner = runnerOfOneArc();
+  const { profile } = runner;
   const asked = bodies.map((body) => {
-    const landscape = landscapeOf(profile, body.centre);
-    const stretch = landscape.stretches
-      .filter((each) => each.kind === 'round')
-      .find(({ radius }) => radius > 0)!;
-    // The same integral with far more steps than it needs.
-    const truth = wholeSwing(stretch, body.inertia / body.mass, swing, 400);
-    const exact = (): number => {
-      const found = freeSwing(landscape, surface, body, 0, swing);
-      return isMissing(found) ? NaN : found.period;
-    };
+    const periods = periodsOn(runner, body);
+    const truth = periods.truth(swing, 400);
+    const exact = (): number => periods.exact(swing);
     const course = courseAlone({ profile, body }, { until: 0 });
     const contact = (): number =>
       freeSwingSeen(course, { lean: swing, other: -swing, period: truth }, stepFor(truth, body.centre.y))
@@ -57,7 +44,7 @@ export function run(): Promise<Finding[]> {
   const contactTime = microsecondsPerCall(first!.contact).median;
   const errors = worst('contact') / Math.max(worst('exact'), machineEpsilon);
   return Promise.resolve([
-    ...['empty', 'seated'].map(costOf),
+    ...['empty', 'seated', 'leaning-back-hard', 'getting-up'].map(costOf),
     {
       what: 'time of a period at 8°, a free body over the exact one (10,000 at least)',
       value: contactTime / exactTime,
@@ -72,20 +59,6 @@ export function run(): Promise<Finding[]> {
       met: errors >= nearerBy,
     },
   ]);
-}
-
-function runnerOfOneArc() {
-  const made = rocker({
-    arcs: [{ radius: 1.07, until: null }],
-    depth: 0.05,
-    nose: 0.5,
-    tail: 0.5,
-    at: 0,
-    along: 'level',
-  });
-  if (!made.ok) throw new Error('the benchmark’s rocker is none');
-  const profile = profileOf([[made.boundary]]);
-  return { profile, surface: runningSurface(profile, () => [made.ends.tail, made.ends.nose]) };
 }
 
 function costOf(id: string): Finding {

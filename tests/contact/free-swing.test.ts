@@ -39,9 +39,10 @@ describe('a body let go in a contact engine', () => {
     }
   });
 
-  it('comes back to its mean however far from level it is let go', () => {
-    // A period that did not grow with the swing would be no pendulum: 2.2 % more at 15° than at 2°.
-    const round = roundBody('person');
-    expect(periodAt(round, 15 * degree) / periodAt(round, 2 * degree)).toBeGreaterThan(1.02);
+  it('takes longer the wider it swings', () => {
+    const wide = (swing: number) =>
+      (1 + seen('person', swing).period) * periodAt(roundBody('person'), swing * degree);
+    // 2.2 % more at 15° than at 2°: one whose period did not grow would be held against the wrong one.
+    expect(wide(15) / wide(2)).toBeCloseTo(1.0217, 3);
   });
 });

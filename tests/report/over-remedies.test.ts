@@ -10,14 +10,8 @@ import { remediesOfOver } from '../../src/report/over-remedies.js';
 import { printText } from '../../src/report/text.js';
 import { checked } from '../reading.js';
 import { limit } from './made-up.js';
+import { plain } from './plain.js';
 
-const plain = {
-  columns: 100,
-  all: false,
-  assumed: false,
-  parts: false,
-  paint: (_: unknown, text: string) => text,
-};
 const inch = 0.0254;
 
 const tail: Changeable = {

@@ -4,15 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { printText } from '../../src/report/text.js';
 import type { TextSettings } from '../../src/report/text-settings.js';
 import { checked } from '../reading.js';
+import { plain } from './plain.js';
 
 const fixture = (name: string) => checked(readFileSync(`fixtures/${name}/design.yaml`, 'utf8'));
-const plain: TextSettings = {
-  columns: 100,
-  all: false,
-  assumed: false,
-  parts: false,
-  paint: (_, text) => text,
-};
 /** Colours as marks that can be read in a golden. */
 const painted: TextSettings['paint'] = (style, text) => `<${style}>${text}</${style}>`;
 

@@ -12,14 +12,8 @@ import { secondLine } from '../../src/report/second-opinion-words.js';
 import { printText } from '../../src/report/text.js';
 import { textWidth } from '../../src/report/text-width.js';
 import { checked } from '../reading.js';
+import { plain } from './plain.js';
 
-const plain = {
-  columns: 100,
-  all: false,
-  assumed: false,
-  parts: false,
-  paint: (_: unknown, text: string) => text,
-};
 const once = checked(readFileSync('fixtures/two-radii/design.yaml', 'utf8'));
 const twice = await withSecondOpinion(once);
 

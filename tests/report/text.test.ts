@@ -6,14 +6,8 @@ import { printText } from '../../src/report/text.js';
 import type { TextSettings } from '../../src/report/text-settings.js';
 import { checked, oneArc, sitters } from '../reading.js';
 import { hostileNames } from './made-up.js';
+import { plain } from './plain.js';
 
-const plain: TextSettings = {
-  columns: 100,
-  all: false,
-  assumed: false,
-  parts: false,
-  paint: (_, text) => text,
-};
 const everything = { ...plain, all: true, assumed: true, parts: true };
 const fixture = (name: string) => checked(readFileSync(`fixtures/${name}/design.yaml`, 'utf8'));
 const sections = (text: string): string[] => text.split('\n\n').map((section) => section.split('\n', 1)[0]!);

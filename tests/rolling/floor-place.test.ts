@@ -6,6 +6,7 @@ import { polygon } from '../../src/geometry/piece.js';
 import { distance, type Point } from '../../src/geometry/point.js';
 import { contactAt, profileOf, type Profile } from '../../src/geometry/profile.js';
 import { floorPlace, rearmost } from '../../src/rolling/floor-place.js';
+import { ellipseAt } from './textbook-shapes.js';
 
 /** Tail to nose along an arc of 1 m about (0, 1) from -0.5 to 0.4 rad, and straight back. */
 const runner: Loop = [
@@ -16,16 +17,7 @@ const runner: Loop = [
     to: { x: -Math.sin(0.5), y: 1 - Math.cos(0.5) },
   },
 ];
-const ellipse: Loop = [
-  {
-    kind: 'ellipse-arc',
-    centre: { x: 0.1, y: 0.4 },
-    axisA: { x: 0.5, y: 0 },
-    axisB: { x: 0, y: 0.4 },
-    start: 0,
-    sweep: 2 * Math.PI,
-  },
-];
+const ellipse = ellipseAt({ x: 0.1, y: 0.4 });
 const box = polygon([
   { x: -0.3, y: 0 },
   { x: 0.2, y: 0 },

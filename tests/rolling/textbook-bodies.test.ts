@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { loopMoments } from '../../src/geometry/area-moments.js';
-import { polygon, type Arc, type Loop } from '../../src/geometry/piece.js';
+import type { Arc } from '../../src/geometry/piece.js';
 import { flatImpact } from '../../src/rolling/flat-impact.js';
 import { landscapeOf } from '../../src/rolling/landscape.js';
 import { profileOf } from '../../src/geometry/profile.js';
@@ -14,22 +13,17 @@ import {
 } from '../oracles/textbook-periods.js';
 import { rollToTurn, type Track } from '../oracles/rolling-motion.js';
 import { degree, off, roll, settled, swingFreely, there } from './roll.js';
+import { block, bowl, uniform } from './textbook-shapes.js';
 
 /** Closed form against closed form. */
 const exact = 1e-9;
-
-const bowl = (r: number): Loop => [
-  { kind: 'arc', centre: { x: 0, y: r }, radius: r, start: Math.PI, sweep: Math.PI },
-  { kind: 'line', from: { x: r, y: r }, to: { x: -r, y: r } },
-];
 
 describe.each([0.1, 1, 37])('bodies of radius %f m on their round side', (r) => {
   const period = (mass: number, height: number, inertia: number): number =>
     there(settled(bowl(r), { mass, inertia, centre: { x: 0, y: height } }).smallPeriod);
 
   it('uniform half disc, its centroid and inertia from its outline', () => {
-    const { area, centroid, polar } = loopMoments(bowl(r));
-    const { smallPeriod, rest } = settled(bowl(r), { mass: area, centre: centroid, inertia: polar });
+    const { smallPeriod, rest } = settled(bowl(r), uniform(bowl(r)));
     expect(off(there(smallPeriod), halfDiscPeriod(r))).toBeLessThan(exact);
     expect(rest.lean).toBeCloseTo(0, 12);
   });
@@ -82,18 +76,6 @@ describe('a point mass on a massless disc', () => {
 });
 
 describe('rectangular block', () => {
-  const block = (alpha: number) => {
-    const [half, high] = [Math.sin(alpha), Math.cos(alpha)];
-    const outline = polygon([
-      { x: -half, y: 0 },
-      { x: half, y: 0 },
-      { x: half, y: 2 * high },
-      { x: -half, y: 2 * high },
-    ]);
-    const { area, centroid, polar } = loopMoments(outline);
-    return { half, high, outline, body: { mass: area, centre: centroid, inertia: polar } };
-  };
-
   it.each([0.05, 0.2, 0.5, 0.9])(
     'slenderness %f: speed after over before the landing is 1 - 1.5 sin² α',
     (alpha) => {

@@ -18,9 +18,13 @@ export interface OutsideCheck {
   readonly what: string;
   /** Where the expected number comes from. */
   readonly source: string;
+  /** The same source under the name that another check counts it by; left out: the beginning of `source`. */
+  readonly counts?: string;
   readonly mark: Mark;
   readonly unit: string;
-  readonly expected: number;
+  /** A function where it takes long to work out. */
+  readonly expected: number | (() => number);
+  /** What the project says. */
   readonly got: () => number;
   /** By how much they may differ, in the unit; relative: of the expected number. */
   readonly within: number;
@@ -29,20 +33,32 @@ export interface OutsideCheck {
   readonly why: string;
 }
 
-const answers = new WeakMap<OutsideCheck, number>();
+const answers = new WeakMap<() => number, number>();
 
-/** What the project says, worked out once. */
-export function gotOf(check: OutsideCheck): number {
-  const got = answers.get(check) ?? check.got();
-  answers.set(check, got);
-  return got;
+/** Worked out once. */
+function once(work: () => number): number {
+  const answer = answers.get(work) ?? work();
+  answers.set(work, answer);
+  return answer;
 }
 
-export const offBy = ({ expected, relative }: OutsideCheck, got: number): number =>
-  Math.abs(got - expected) / (relative ? Math.abs(expected) : 1);
+/** What the project says. */
+export const gotOf = ({ got }: OutsideCheck): number => once(got);
+
+export const expectedOf = ({ expected }: OutsideCheck): number =>
+  typeof expected === 'number' ? expected : once(expected);
+
+/** Sources that know nothing of each other. */
+export const sourcesOf = (checks: readonly OutsideCheck[]): Set<string> =>
+  new Set(checks.map(({ counts, source }) => counts ?? source.split(/[,:(]/)[0]!.trim()));
+
+/** By how much they may differ, in the unit. */
+export const allowedOf = (check: OutsideCheck): number =>
+  check.within * (check.relative ? Math.abs(expectedOf(check)) : 1);
 
 /** NaN holds against nothing. */
-export const holds = (check: OutsideCheck, got: number): boolean => offBy(check, got) <= check.within;
+export const holds = (check: OutsideCheck, got: number): boolean =>
+  Math.abs(got - expectedOf(check)) <= allowedOf(check);
 
 /** Rounding of numbers of order one to fifteen digits, and of a few operations on them. */
 export const rounding = {

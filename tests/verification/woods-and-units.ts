@@ -111,6 +111,7 @@ export const woodsAndUnits: readonly OutsideCheck[] = [
   {
     what: 'centroid of a circular segment of 1 m, 0.4 rad each way, from the centre',
     source: 'handbooks of mechanics: 2 r sin³ α / (3 (α - sin α cos α))',
+    counts: 'textbooks of vibration',
     mark: 'DERIVED',
     unit: 'm',
     expected: (2 * Math.sin(0.4) ** 3) / (3 * (0.4 - Math.sin(0.4) * Math.cos(0.4))),
