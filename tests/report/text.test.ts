@@ -3,7 +3,6 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { textWidth } from '../../src/report/text-width.js';
 import { printText } from '../../src/report/text.js';
-import type { TextSettings } from '../../src/report/text-settings.js';
 import { checked, oneArc, sitters } from '../reading.js';
 import { hostileNames } from './made-up.js';
 import { plain } from './plain.js';
