@@ -29,6 +29,28 @@ export function solveLinear(rows: readonly (readonly number[])[], b: readonly nu
   return x;
 }
 
+/** A row of a matrix that has numbers beside its diagonal only. */
+export interface ThreeInARow {
+  readonly before: number;
+  readonly on: number;
+  readonly after: number;
+}
+
+/**
+ * The same of such rows, one after another (L. H. Thomas’s elimination): good where each number on the diagonal is larger than
+ * the two beside it together.
+ */
+export function solveTridiagonal(rows: readonly ThreeInARow[], b: readonly number[]): number[] {
+  const [after, x] = [[] as number[], [] as number[]];
+  rows.forEach(({ before, on, after: next }, i) => {
+    const pivot = on - before * (after[i - 1] ?? 0);
+    after.push(next / pivot);
+    x.push((b[i]! - before * (x[i - 1] ?? 0)) / pivot);
+  });
+  for (let i = rows.length - 2; i >= 0; i--) x[i]! -= after[i]! * x[i + 1]!;
+  return x;
+}
+
 /** Below this a pivot is rounding. */
 const smallest = 1e-13;
 

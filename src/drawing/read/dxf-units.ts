@@ -1,0 +1,18 @@
+/** What $INSUNITS means (Autodesk’s DXF reference): metres a drawing unit; 0 and what is no length declare nothing. */
+const metres: Readonly<Record<number, number>> = {
+  1: 0.0254,
+  2: 0.3048,
+  4: 1e-3,
+  5: 1e-2,
+  6: 1,
+  7: 1e3,
+  8: 2.54e-8,
+  9: 2.54e-5,
+  10: 0.9144,
+  13: 1e-6,
+  14: 0.1,
+};
+
+export const isUnit = (code: number): boolean => Object.hasOwn(metres, code);
+
+export const metresOfUnit = (code: number): number => metres[code]!;

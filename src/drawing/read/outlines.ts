@@ -1,0 +1,168 @@
+/** The outlines that a design asks of a drawing: by layer, by id or all of it, in metres, where they lie in the chair. */
+import { mappedPiece, mappedPoint, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { turnsAround } from '../../geometry/beside-runs.js';
+import { boxAround, type Box } from '../../geometry/box.js';
+import { contourOf } from '../../geometry/contour.js';
+import { millimetres, placeInMillimetres, type Flaw } from '../../geometry/flaw.js';
+import { endOf, pointOn, startOf, type Loop, type Piece } from '../../geometry/piece.js';
+import { distance, minus, type Point } from '../../geometry/point.js';
+import { nearestWord } from '../../quantity/nearest.js';
+import type { Drawn, DrawnCurve } from './drawn.js';
+import { joined, type Joined, type OpenChain } from './joined.js';
+
+export interface Asked {
+  readonly layer: string | null;
+  readonly id: string | null;
+  /** Metres a drawing unit as the design states it: it wins; null: it does not. */
+  readonly unit: number | null;
+  /** The drawing’s place that lies at the chair’s [0, 0], metres in the drawing’s axes. */
+  readonly origin: Point;
+  /** Counter-clockwise about the chair’s [0, 0], radians; after the mirroring. */
+  readonly turn: number;
+  /** Left and right exchanged. */
+  readonly mirror: boolean;
+  /** How far apart two ends may lie and be one, metres; null: a millionth of what is drawn, a thousandth of a millimetre at least. */
+  readonly join: number | null;
+}
+
+export interface DrawnOutlines {
+  /** Those inside an odd number of others are holes. */
+  readonly loops: readonly { readonly boundary: Loop; readonly hole: boolean }[];
+  /** Around all of them, metres. */
+  readonly box: Box;
+  /** Curves drawn twice, taken once. */
+  readonly duplicates: number;
+  /** Chains that do not close, where all outlines were asked for: not taken. */
+  readonly leftOpen: number;
+}
+
+export type OutlinesFound =
+  ({ readonly ok: true } & DrawnOutlines) | { readonly ok: false; readonly flaws: readonly Flaw[] };
+
+const refused = (...flaws: readonly Flaw[]): OutlinesFound => ({ ok: false, flaws });
+
+export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
+  const unit = asked.unit ?? drawn.unit;
+  if (unit === null)
+    return refused({
+      expected: '`units` beside `file`: the drawing does not say what its units are',
+      found: 'none',
+      hint: 'write `units: mm` or `units: in`, and check the size that is printed',
+    });
+  const curves = drawn.curves.filter(isAsked(asked));
+  if (curves.length === 0) return refused(nothingThere(drawn, asked));
+  const map = intoChair(drawn.yDown, unit, asked);
+  const placed = curves.map((curve) => ({
+    ...curve,
+    pieces: curve.pieces.map((piece) => mappedPiece(piece, map)),
+  }));
+  const box = boxAround(placed.flatMap(({ pieces }) => pieces.flatMap(placesOn)));
+  const extent = Math.hypot(box.right - box.left, box.top - box.foot);
+  const within = asked.join ?? Math.max(leastJoin, shareJoined * extent);
+  const found = joined(placed, within);
+  const everything = asked.layer === null && asked.id === null;
+  const flaws = flawsOf(found, within, everything);
+  if (flaws.length > 0) return refused(...flaws);
+  const boundaries = found.loops.map(({ boundary }) => boundary);
+  return {
+    ok: true,
+    loops: byNesting(boundaries),
+    box: boxAround(boundaries.flatMap((loop) => loop.flatMap(placesOn))),
+    duplicates: found.duplicates,
+    leftOpen: found.open.length,
+  };
+}
+
+const leastJoin = 1e-6;
+const shareJoined = 1e-6;
+
+const isAsked =
+  ({ layer, id }: Asked) =>
+  ({ layers, ids }: DrawnCurve): boolean =>
+    (layer === null || layers.includes(layer)) && (id === null || ids.includes(id));
+
+function nothingThere({ curves }: Drawn, { layer, id }: Asked): Flaw {
+  if (layer === null && id === null) return { expected: 'a drawing with curves', found: 'none' };
+  const [word, name] = layer !== null ? ['layer', layer] : ['id', id!];
+  const known = [...new Set(curves.flatMap((curve) => (word === 'layer' ? curve.layers : curve.ids)))];
+  const near = nearestWord(name, known);
+  const listed = known.slice(0, mostNamed).join(', ') || 'none';
+  return {
+    expected: `a ${word} of the drawing with curves on it`,
+    found: `\`${name}\``,
+    hint: near === undefined ? `it has ${listed}` : `did you mean \`${near}\`?`,
+  };
+}
+
+const mostNamed = 12;
+
+/** y turned up, scaled, the origin to [0, 0], mirrored, turned. */
+function intoChair(yDown: boolean, unit: number, { origin, turn, mirror }: Asked): Affine {
+  const scaled: Affine = { a: unit, b: 0, c: 0, d: unit, e: -origin.x, f: -origin.y };
+  const faced: Affine = { ...unchanged, a: mirror ? -1 : 1, d: yDown ? -1 : 1 };
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const turned: Affine = { ...unchanged, a: cos, b: sin, c: -sin, d: cos };
+  return thenMapped(thenMapped(scaled, faced), turned);
+}
+
+/** Where a drawing’s place, metres in its axes, lies in the chair. */
+export const placeInChair = (yDown: boolean, asked: Asked, place: Point): Point =>
+  mappedPoint(place, intoChair(yDown, 1, asked));
+
+/** Enough of a piece to see how far it reaches. */
+const placesOn = (piece: Piece): Point[] =>
+  piece.kind === 'line'
+    ? [piece.from, piece.to]
+    : Array.from({ length: looks + 1 }, (_, i) => pointOn(piece, i / looks));
+const looks = 16;
+
+function flawsOf({ loops, open, branchings }: Joined, within: number, everything: boolean): Flaw[] {
+  const meeting = branchings.map(({ at, ends, line }) => ({
+    expected: 'outlines in which each end meets one other',
+    found: `${ends} ends at ${placeInMillimetres(at)}, drawn in line ${line} of the drawing and others`,
+    hint: 'put each outline on a layer of its own, or take away the lines that do not belong to it',
+  }));
+  if (everything && loops.length > 0) return [];
+  return [...meeting, ...(meeting.length > 0 ? [] : open.map((chain) => gapOf(chain, open, within)))];
+}
+
+/** Where a chain is open, how wide, and whether its last lines overrun each other. */
+function gapOf(chain: OpenChain, chains: readonly OpenChain[], within: number): Flaw {
+  const others = chains.flatMap((other) => (other === chain ? [other.from] : [other.from, other.to]));
+  const [nearest] = others.toSorted((a, b) => distance(a, chain.to) - distance(b, chain.to));
+  const gap = distance(nearest!, chain.to);
+  const overrun = chain.pieces.length > 1 && overruns(chain, nearest!);
+  return {
+    expected: `outlines that close, ends within ${millimetres(within)} of each other`,
+    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeInMillimetres(chain.to)} and ${placeInMillimetres(nearest!)}, drawn from line ${chain.line} of the drawing on`,
+    hint: overrun
+      ? 'cut the lines where they cross'
+      : `close it in the drawing, or state \`join: ${millimetres(gap * 1.01)}\``,
+  };
+}
+
+/** The end lies back on the line that it should meet: the two go past each other. */
+function overruns({ pieces, to }: OpenChain, other: Point): boolean {
+  const last = pieces.at(-1)!;
+  const way = minus(endOf(last), startOf(last));
+  const back = minus(other, to);
+  return last.kind === 'line' && way.x * back.x + way.y * back.y < 0;
+}
+
+/** An outline in an odd number of others is a hole. */
+function byNesting(boundaries: readonly Loop[]): DrawnOutlines['loops'] {
+  const contours = boundaries.map(contourOf);
+  return boundaries.map((boundary, i) => {
+    const around = contours.filter((contour, j) => j !== i && liesIn(boundary, contour));
+    return { boundary, hole: around.length % 2 === 1 };
+  });
+}
+
+/** By the first of its places that does not lie on the other. */
+function liesIn(loop: Loop, contour: ReturnType<typeof contourOf>): boolean {
+  for (const piece of loop) {
+    const turns = turnsAround(contour, pointOn(piece, 0.5));
+    if (turns !== null) return turns !== 0;
+  }
+  return false;
+}
