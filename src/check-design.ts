@@ -11,6 +11,7 @@ import { worst, type JudgedLimit, type Verdict } from './checks/verdict.js';
 import { allAgree } from './contact/second-opinion.js';
 import type { DesignInSI } from './design/design.js';
 import type { Checked } from './design/issue.js';
+import type { DrawingFiles } from './design/drawing-files.js';
 import { readDesign } from './design/read-design.js';
 import { designBuilder } from './explore/design-function.js';
 import { remediesFor, type Remedies, type RemedySettings } from './explore/remedies.js';
@@ -45,13 +46,15 @@ const mostTold = 2;
  * @param text the design file, YAML 1.2 or JSON
  * @param file its name, for messages
  * @param values named dimensions to use in place of the file's own, SI
+ * @param drawings the drawing files that it names, by those names
  */
 export function checkDesign(
   text: string,
   file: string,
   values?: ReadonlyMap<string, number>,
+  drawings?: DrawingFiles,
 ): Checked<CheckResult> {
-  const read = readDesign(text, file);
+  const read = readDesign(text, file, drawings);
   if (!read.ok) return read;
   const built = designBuilder(read.value)(values);
   if (!built.ok) return built;
@@ -99,9 +102,14 @@ export async function withSecondOpinion(result: CheckResult): Promise<CheckResul
  * @param stage what of the chair can still be changed
  * @throws RangeError when the text is another
  */
-export function withRemedies(result: CheckResult, text: string, settings: RemedySettings): CheckResult {
+export function withRemedies(
+  result: CheckResult,
+  text: string,
+  settings: RemedySettings,
+  drawings?: DrawingFiles,
+): CheckResult {
   if (result.verdict !== 'fail') return result;
-  const read = readDesign(text, result.file);
+  const read = readDesign(text, result.file, drawings);
   if (!read.ok) throw new RangeError(`withRemedies: ${result.file} reads differently a second time`);
   return { ...result, remedies: remediesFor(read.value, result.limits, settings) };
 }

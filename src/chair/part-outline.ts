@@ -1,5 +1,6 @@
 /** The words of a part's outline built into solids, with the ends that a rocker states of its bottom edge. */
 import type { OutlineInSI } from '../design/design.js';
+import { drawnOutlines } from '../drawing/read/outlines.js';
 import type { Flaw } from '../geometry/flaw.js';
 import { outlineFlaws } from '../geometry/flaws.js';
 import type { Loop, Outline } from '../geometry/piece.js';
@@ -28,8 +29,7 @@ export type BuiltOutline =
   ({ readonly ok: true } & PartOutline) | { readonly ok: false; readonly faults: readonly OutlineFault[] };
 
 interface Word {
-  readonly loops: readonly Loop[];
-  readonly hole: boolean;
+  readonly loops: readonly { readonly boundary: Loop; readonly hole: boolean }[];
   readonly ends: readonly [Point, Point] | null;
 }
 
@@ -42,9 +42,7 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
     else built.push(made);
   });
   if (faults.length > 0) return { ok: false, faults };
-  const loops = built.flatMap(({ loops: own, hole }, outline) =>
-    own.map((boundary) => ({ boundary, hole, outline })),
-  );
+  const loops = built.flatMap(({ loops: own }, outline) => own.map((loop) => ({ ...loop, outline })));
   const [only] = words;
   if (words.length === 1 && cannotCrossItself(only!) && !only!.hole) {
     const [{ boundary }] = loops as [(typeof loops)[0]];
@@ -56,14 +54,14 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
       ok: false,
       faults: judged.flaws.map((flaw) => ({ outline: loops[flaw.loop]?.outline ?? null, flaw })),
     };
-  const ends = built.find((word) => word.ends !== null && !word.hole)?.ends ?? null;
+  const ends = built.find((word, i) => word.ends !== null && !words[i]!.hole)?.ends ?? null;
   const solids = judged.outline.map(({ boundary }) => boundary);
   return { ok: true, outline: judged.outline, solids, ends };
 }
 
 /** Of a rocker one arc: a band of a circle of less than a full turn, less deep than its radius. */
 const cannotCrossItself = (word: OutlineInSI): boolean =>
-  word.word === 'rocker' ? word.arcs.length === 1 : word.word !== 'path';
+  word.word === 'rocker' ? word.arcs.length === 1 : word.word !== 'path' && word.word !== 'drawing';
 
 function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
   const { hole } = word;
@@ -71,11 +69,18 @@ function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
     case 'rocker': {
       const made = rocker(word);
       if (!made.ok) return made;
-      return { loops: [made.boundary], hole, ends: [made.ends.tail, made.ends.nose] };
+      const loops = [{ boundary: made.boundary, hole }];
+      return { loops, ends: [made.ends.tail, made.ends.nose] };
     }
     case 'path': {
       const made = path(word);
-      return made.ok ? { loops: made.boundaries, hole, ends: null } : made;
+      return made.ok ? { loops: made.boundaries.map((boundary) => ({ boundary, hole })), ends: null } : made;
+    }
+    case 'drawing': {
+      const made = drawnOutlines(word.drawn, word.asked);
+      if (!made.ok) return made;
+      // Cut out as a whole: what was an island is a hole no more.
+      return { loops: made.loops.map((loop) => ({ ...loop, hole: loop.hole !== hole })), ends: null };
     }
     case 'bar':
       return single(bar(word), hole);
@@ -90,5 +95,5 @@ function single(
   made: { ok: true; boundary: Loop } | { ok: false; flaws: readonly Flaw[] },
   hole: boolean,
 ): Word | { flaws: readonly Flaw[] } {
-  return made.ok ? { loops: [made.boundary], hole, ends: null } : made;
+  return made.ok ? { loops: [{ boundary: made.boundary, hole }], ends: null } : made;
 }

@@ -4,8 +4,10 @@ import { open, readlink, realpath, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { FileTrouble, isFileTrouble, type Draft, type Files } from './world.js';
 
-/** More than any design file holds, in bytes: the reader refuses less than that, with a better message. */
-const largest = 16 * 1024 * 1024;
+/** More than any drawing holds, in bytes; of a design file the reader refuses less, with a better message. */
+const largest = 64 * 1024 * 1024;
+/** More than any line of a share holds. */
+const longestLine = 16 * 1024 * 1024;
 
 /** All of a stream, unless it does not end. */
 export async function everything(stream: AsyncIterable<unknown>): Promise<Uint8Array> {
@@ -26,7 +28,7 @@ async function* linesOf(stream: AsyncIterable<unknown>): AsyncGenerator<string> 
   for await (const chunk of stream) {
     const [first = '', ...others] = decoder.decode(chunk as Buffer, { stream: true }).split('\n');
     left += first;
-    if (left.length > largest) throw new FileTrouble(`a line of more than ${largest / 2 ** 20} MB`);
+    if (left.length > longestLine) throw new FileTrouble(`a line of more than ${longestLine / 2 ** 20} MB`);
     const last = others.pop();
     if (last === undefined) continue;
     yield left;

@@ -9,10 +9,10 @@ import { writeSweep } from './sweep-output.js';
 import { chunkWork, printerOf, type ChunkAnswer, type SweepTask } from './sweep-work.js';
 import type { World } from './world.js';
 
-/** @param path the design file, which is not written over */
+/** @param sources files that were read, the design first: none is written over */
 export const runSweep = (
   world: World,
-  path: string,
+  sources: readonly string[],
   sweep: Sweep,
   task: SweepTask,
   threads: number,
@@ -21,10 +21,10 @@ export const runSweep = (
   writeSweep(
     world,
     {
-      files: [path],
+      files: sources,
       printer: printerOf(sweep, task),
       total: task.stretch.to - task.stretch.from,
-      tooFew: issueOfWhole(path, 'an answer of every thread', 'fewer'),
+      tooFew: issueOfWhole(sources[0]!, 'an answer of every thread', 'fewer'),
       chunks: (stopped) => throughAll(world, sweep, task, threads, stopped),
     },
     settings,

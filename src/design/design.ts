@@ -2,6 +2,8 @@
  * What a design file says, as SI numbers: what `resolve` returns. Metres, kilograms, seconds, radians.
  * The chair's frame as drawn: x forward, y up.
  */
+import type { Drawn } from '../drawing/read/drawn.js';
+import type { Asked } from '../drawing/read/outlines.js';
 import type { Point } from '../geometry/point.js';
 import type { RigidMotion } from '../geometry/rigid-motion.js';
 import type { AlterationName, ChairKind, LoadId, MeasureKey } from '../names.js';
@@ -30,6 +32,8 @@ export type OutlineInSI = { readonly hole: boolean } & (
   | { readonly word: 'rectangle'; readonly from: Point; readonly to: Point }
   /** SVG path data, y up, in a unit of `unit` metres. */
   | { readonly word: 'path'; readonly data: string; readonly unit: number }
+  /** What a drawing file holds, and what is asked of it. */
+  | { readonly word: 'drawing'; readonly drawn: Drawn; readonly asked: Asked }
 );
 
 export interface PartInSI {

@@ -1,9 +1,11 @@
 /** The text of a design file → a design: checked, its values compiled, its places kept. */
 import { isNode, type Pair } from 'yaml';
+import type { Drawn } from '../drawing/read/drawn.js';
 import { nearestWord } from '../quantity/nearest.js';
 import { shown } from '../quantity/source-text.js';
 import { lengthUnits, type LengthUnit } from '../quantity/units.js';
 import { compilerOf, type Units } from './compile-values.js';
+import { noDrawings, readDrawings, type DrawingFiles } from './drawing-files.js';
 import { readDimensions, type NamedValue } from './dimensions.js';
 import { describeFound } from './found.js';
 import { inFileOrder, type Checked, type Issue } from './issue.js';
@@ -19,11 +21,17 @@ export interface Design {
   /** The named values, each after those it is made of. */
   readonly dimensions: readonly NamedValue[];
   readonly written: WrittenDesign;
+  /** What its drawing files hold, by the names it gives them. */
+  readonly drawings: ReadonlyMap<string, Drawn>;
   readonly places: Places;
 }
 
-/** Syntax errors stop; then all mistakes of the schema, of names and of kinds come together, in the order of the file. */
-export function readDesign(text: string, file: string): Checked<Design> {
+/**
+ * Syntax errors stop; then all mistakes of the schema, of names and of kinds come together, in the order of the file; then
+ * those of its drawings.
+ * @param files the drawing files that it names
+ */
+export function readDesign(text: string, file: string, files: DrawingFiles = noDrawings): Checked<Design> {
   const yaml = readYaml(text);
   if (!yaml.ok) return refused([issueAtOffset({ file, lines: yaml.lines }, yaml.fault.at, yaml.fault)]);
   const places = { file, ...yaml.value };
@@ -36,8 +44,11 @@ export function readDesign(text: string, file: string): Checked<Design> {
   const findings = [...named.findings, ...(parsed.success ? [] : schemaFindings(parsed.error.issues, data))];
   const issues = [...again.map((pair) => givenAgain(places, pair)), ...issuesOf(findings, places)];
   if (!parsed.success || issues.length > 0) return refused(issues.sort(inFileOrder));
-  const name = parsed.data.name ?? baseName(file);
-  return { ok: true, value: { file, name, dimensions: named.inOrder, written: parsed.data, places } };
+  const written = parsed.data;
+  const { drawings, findings: ofDrawings } = readDrawings(written.parts, files);
+  if (ofDrawings.length > 0) return refused(issuesOf(ofDrawings, places).sort(inFileOrder));
+  const name = written.name ?? baseName(file);
+  return { ok: true, value: { file, name, dimensions: named.inOrder, written, drawings, places } };
 }
 
 const refused = (issues: readonly Issue[]) => ({ ok: false, issues }) as const;

@@ -1,5 +1,8 @@
 /** Parts, outlines and extras in SI. */
+import type { Drawn } from '../drawing/read/drawn.js';
+import type { Asked } from '../drawing/read/outlines.js';
 import type { Point } from '../geometry/point.js';
+import { metresPer } from '../quantity/units.js';
 import type { ExtraInSI, OutlineInSI, PartInSI, RockerArcInSI } from './design.js';
 import type { WrittenDesign, WrittenPart } from './schema.js';
 import type { Value } from './value.js';
@@ -38,11 +41,14 @@ export function partInSI(part: Omit<WrittenPart, 'outline'>, si: InSI): Omit<Par
   };
 }
 
-export const outlinesInSI = ({ outline }: WrittenPart, si: InSI): OutlineInSI[] =>
-  [outline].flat().map((each) => outlineInSI(each, si));
+export type Drawings = ReadonlyMap<string, Drawn>;
+
+export const outlinesInSI = ({ outline }: WrittenPart, drawings: Drawings, si: InSI): OutlineInSI[] =>
+  [outline].flat().map((each) => outlineInSI(each, drawings, si));
 
 function outlineInSI(
-  { hole = false, rocker, bar, circle, rectangle, path }: WrittenOutline,
+  { hole = false, rocker, bar, circle, rectangle, path, drawing }: WrittenOutline,
+  drawings: Drawings,
   si: InSI,
 ): OutlineInSI {
   if (rocker) {
@@ -62,7 +68,20 @@ function outlineInSI(
     return { hole, word: 'circle', centre: pointInSI(circle.centre, si), radius: si(circle.radius) };
   if (rectangle) return { hole, word: 'rectangle', ...lineInSI(rectangle, ['from', 'to'], si) };
   if (path) return { hole, word: 'path', data: path.data, unit: si(path.unit) };
+  const drawn = drawing && drawings.get(drawing.file);
+  if (drawn) return { hole, word: 'drawing', drawn, asked: askedInSI(drawing, si) };
   throw new RangeError('outlineInSI: an outline without a form');
+}
+
+function askedInSI(drawing: NonNullable<WrittenOutline['drawing']>, si: InSI): Asked {
+  const { layer = null, id = null, units, origin, turn, mirror = false, join } = drawing;
+  return {
+    ...{ layer, id, mirror },
+    unit: units === undefined ? null : metresPer[units],
+    origin: origin ? pointInSI(origin, si) : { x: 0, y: 0 },
+    turn: turn ? si(turn) : 0,
+    join: orNull(join, si),
+  };
 }
 
 function arcsInSI(radius: WrittenRadius, si: InSI): RockerArcInSI[] {

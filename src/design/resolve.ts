@@ -9,7 +9,15 @@ import { issueAt } from './issue-at.js';
 import { keptWhileSame } from '../kept.js';
 import type { Design } from './read-design.js';
 import { alterationsInSI, errorsInSI, limitsInSI, loadsInSI, type RangeToSI } from './resolve-loads.js';
-import { extraInSI, lineInSI, orNull, outlinesInSI, partInSI, type InSI } from './resolve-parts.js';
+import {
+  extraInSI,
+  lineInSI,
+  orNull,
+  outlinesInSI,
+  partInSI,
+  type Drawings,
+  type InSI,
+} from './resolve-parts.js';
 import { childInSI, sittersInSI } from './resolve-people.js';
 import type { WrittenDesign, WrittenPart } from './schema.js';
 import { unitsOf } from './units-of.js';
@@ -92,7 +100,7 @@ function sectionsOf(design: Design): (take: Take) => DesignInSI {
   }));
   const sitters = sectionOf(written.sitters, (si) => sittersInSI(written.sitters, si));
   const child = sectionOf(written.child, (si) => childInSI(written.child, si));
-  const parts = written.parts.map(partSection);
+  const parts = written.parts.map((part) => partSection(part, design.drawings));
   const extras = sectionOf(written.extras, (si) => (written.extras ?? []).map((each) => extraInSI(each, si)));
   const lines = sectionOf([written.seat, written.back, written.arms], (si) => ({
     seat: written.seat ? lineInSI(written.seat, ['front', 'rear'], si) : null,
@@ -122,8 +130,8 @@ function sectionsOf(design: Design): (take: Take) => DesignInSI {
 }
 
 /** A part whose outline stays the same where only its other sizes change. */
-function partSection(part: WrittenPart): (take: Take) => PartInSI {
-  const outline = sectionOf(part.outline, (si) => outlinesInSI(part, si));
+function partSection(part: WrittenPart, drawings: Drawings): (take: Take) => PartInSI {
+  const outline = sectionOf(part.outline, (si) => outlinesInSI(part, drawings, si));
   const own = sectionOf({ ...part, outline: null }, (si) => partInSI(part, si));
   const kept = keptWhileSame<PartInSI>();
   return (take) => {

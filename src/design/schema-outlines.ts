@@ -38,10 +38,6 @@ function oneOutline({ has, strange, say }: Keys): void {
       second,
     );
   }
-  if (has('drawing')) {
-    const found = 'a drawing: drawing files are not read in this version';
-    say({ onKey: true, expected: 'an outline written in this file', found }, 'drawing');
-  }
 }
 
 /** Path data has bare numbers only: a bare 1, read as a length, is their unit. */
@@ -93,7 +89,7 @@ function untilTheNext(arcs: readonly unknown[], context: z.RefinementCtx): void 
 }
 
 function drawingSchema({ value, length, size, point }: ValueSchemas) {
-  return block('a drawing: file, layer or id', {
+  const drawing = block('a drawing: file, layer or id', {
     file: text('the name of a DXF or SVG file'),
     layer: text('a layer').optional(),
     id: text('an id').optional(),
@@ -103,5 +99,10 @@ function drawingSchema({ value, length, size, point }: ValueSchemas) {
     mirror: z.boolean({ error: 'true or false' }).optional(),
     smooth: z.union([length, z.boolean()], { error: 'a length, true or false' }).optional(),
     join: size.optional(),
+  });
+  return rule(drawing, ({ has, say }) => {
+    if (!has('smooth')) return;
+    const expected = 'no `smooth`: curves are taken as they are drawn in this version';
+    say({ onKey: true, expected, found: '`smooth`' }, 'smooth');
   });
 }

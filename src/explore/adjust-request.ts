@@ -1,4 +1,5 @@
 /** What is asked of an adjustment: targets, and sizes with the ranges that they may be changed over. */
+import type { DesignSource } from './stated-design.js';
 import { issueOfWhole, type Checked, type Issue } from '../design/issue.js';
 import type { Words } from '../design/places.js';
 import type { Design } from '../design/read-design.js';
@@ -16,9 +17,7 @@ import { stepsIn, type SizeRange } from './size-range.js';
 import { readVaried, variableNamed, wrong, type Read } from './varied.js';
 import type { Variable } from './variables.js';
 
-export interface AdjustRequest {
-  readonly text: string;
-  readonly file: string;
+export interface AdjustRequest extends DesignSource {
   /** Targets, `period=2.2 s`; none: the nearest design that passes. */
   readonly to: readonly string[];
   /** Sizes, `radius` or `radius=30 in..50 in`. */

@@ -13,15 +13,12 @@ import { designFunction, type BuiltDesign, type Tried } from './design-function.
 import { gridOf, mostDesigns, type Grid } from './grid.js';
 import { judgeFor, measureIn } from './judge.js';
 import { isComfortable, tightest } from './room.js';
-import { statedDesign } from './stated-design.js';
+import { statedDesign, type DesignSource } from './stated-design.js';
 import { readVaried, type Varied } from './varied.js';
 import type { Verdict } from '../checks/verdict.js';
 
 /** What is asked, as it is written: plain data, the same for every thread. */
-export interface SweepRequest {
-  /** Of the design file. */
-  readonly text: string;
-  readonly file: string;
+export interface SweepRequest extends DesignSource {
   readonly vary: readonly string[];
   /** Measures; none: the usual ones. */
   readonly show: readonly string[];

@@ -17,16 +17,16 @@ export interface AdjustSettings extends AnswerSettings {
 export async function adjust(world: World, path: string, settings: AdjustSettings): Promise<number> {
   const file = await readDesignText(world, path);
   if (!file.ok) return refuse(world, file.issues);
-  const { text, bytes } = file.value;
+  const { text, bytes, drawings, sources } = file.value;
   const progress = progressOf(world, 'searches');
-  const found = adjusted({ text, file: path, to: settings.to, by: settings.by }, progress.done);
+  const found = adjusted({ text, file: path, drawings, to: settings.to, by: settings.by }, progress.done);
   progress.end();
   if (!found.ok) return refuse(world, found.issues);
   const answer =
     settings.format === 'json'
       ? printAdjustmentJson({ file: path, sha256: await digestOf(bytes), adjusted: found.value })
       : printAdjustment(found.value, textSettings(world, settings));
-  return answerWith(world, answer, settings, [verdictOf(found.value)], [path]);
+  return answerWith(world, answer, settings, [verdictOf(found.value)], sources);
 }
 
 /** Without a solution what was asked for is not met; limits that there are none of are not met either. */

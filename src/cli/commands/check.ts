@@ -42,16 +42,18 @@ export async function check(
   if (settings.histories !== true && settings.quiet !== true)
     for (const [i, file] of checked.entries()) checked[i] = remedied(world, file, settings);
   const verdicts = checked.map(({ result }) => result.verdict);
-  return answerWith(world, print(world, checked, settings), settings, verdicts, paths);
+  const sources = checked.flatMap((file) => file.sources);
+  return answerWith(world, print(world, checked, settings), settings, verdicts, sources);
 }
 
 /** With what to change, where it does not pass. */
-function remedied(world: World, { result, text, sha256 }: DesignFile, { stage }: CheckSettings): DesignFile {
-  if (result.verdict !== 'fail') return { result, text, sha256 };
+function remedied(world: World, file: DesignFile, { stage }: CheckSettings): DesignFile {
+  const { result, text, drawings } = file;
+  if (result.verdict !== 'fail') return file;
   const line = progressOf(world, 'dimensions tried for what to change');
-  const mended = withRemedies(result, text, { stage, progress: line.done });
+  const mended = withRemedies(result, text, { stage, progress: line.done }, drawings);
   line.end();
-  return { result: mended, text, sha256 };
+  return { ...file, result: mended };
 }
 
 function print(world: World, checked: readonly DesignFile[], settings: CheckSettings): string {

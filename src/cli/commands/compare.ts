@@ -28,14 +28,20 @@ export async function compare(
   const { units } = now.value.result.design;
   const comparison = compareDesigns(comparable(old.value), comparable(now.value), units);
   const answer = print(world, { old: old.value, new: now.value, comparison }, settings);
-  return answerWith(world, answer, settings, [now.value.result.verdict], [oldPath, newPath]);
+  return answerWith(
+    world,
+    answer,
+    settings,
+    [now.value.result.verdict],
+    [...old.value.sources, ...now.value.sources],
+  );
 }
 
 const twice = issueOfWhole('-', 'standard input for one of the two designs', 'it named for both');
 
 /** The text was read without a mistake before: this reads its named dimensions. */
-function comparable({ result, text }: DesignFile): Comparable {
-  const read = readDesign(text, result.file);
+function comparable({ result, text, drawings }: DesignFile): Comparable {
+  const read = readDesign(text, result.file, drawings);
   if (!read.ok) throw new RangeError(`comparable: ${result.file} reads differently a second time`);
   return { ...result, dimensions: read.value.dimensions };
 }

@@ -25,9 +25,9 @@ export async function sweep(
   if (path === undefined) return refuse(world, [noFile]);
   const read = await readDesignText(world, path);
   if (!read.ok) return refuse(world, read.issues);
-  const { text, bytes } = read.value;
+  const { text, bytes, drawings, sources } = read.value;
   const { vary, show, loads = null } = settings;
-  const request: SweepRequest = { text, file: path, vary, show, loads };
+  const request: SweepRequest = { text, file: path, drawings, vary, show, loads };
   const [compiled, share, threads] = [
     compileSweep(request),
     shareAsked(settings),
@@ -43,11 +43,19 @@ export async function sweep(
     stretch: part ? stretchOfShare(count, part.share, part.of) : { from: 0, to: count },
     chunkSize: chunkSizeFor(sweep),
     format: settings.format ?? 'text',
-    share: part && { ...part, sweep: await digestOf(bytesOf({ tool, request })) },
+    share: part && {
+      ...part,
+      sweep: await digestOf(bytesOf({ tool, request, drawings: [...drawings].map(contentsOf) })),
+    },
     screen: screenFor(world, settings),
   };
-  return runSweep(world, path, sweep, task, threads.value, settings);
+  return runSweep(world, sources, sweep, task, threads.value, settings);
 }
+
+const contentsOf = ([name, bytes]: [string, Uint8Array | string]): string[] => [
+  name,
+  typeof bytes === 'string' ? bytes : Buffer.from(bytes).toString('base64'),
+];
 
 const bytesOf = (what: object): Uint8Array => new TextEncoder().encode(JSON.stringify(what));
 

@@ -28,7 +28,7 @@ export interface ToleranceArguments extends AnswerSettings {
 export async function tolerance(world: World, path: string, asked: ToleranceArguments): Promise<number> {
   const settings = settingsOf(asked);
   const file = await readDesignText(world, path);
-  const read = file.ok ? readDesign(file.value.text, path) : file;
+  const read = file.ok ? readDesign(file.value.text, path, file.value.drawings) : file;
   const mistakes = [settings, read].flatMap(issuesOf);
   if (!settings.ok || !file.ok || !read.ok) return refuse(world, mistakes);
   const total = chairsIn(settings.value);
@@ -46,7 +46,7 @@ export async function tolerance(world: World, path: string, asked: ToleranceArgu
     print(world, { file: path, sha256, tolerance: found.value }, asked),
     asked,
     [],
-    [path],
+    file.value.sources,
   );
 }
 
