@@ -9,7 +9,7 @@ import { rollFreely } from './free-roll.js';
 import { opinionOfRest } from './opinion-of-rest.js';
 import { swingWithRoom } from './opinion-of-swing.js';
 import { opinionOfTip } from './opinion-of-tip.js';
-import { courseAlone, stepFor, type SecondOpinion } from './second-opinion.js';
+import { courseAlone, stepFor, surely, type SecondOpinion } from './second-opinion.js';
 
 export interface Released {
   readonly profile: Profile;
@@ -34,6 +34,10 @@ const never = [
 export function opinionAtRest(released: Released): SecondOpinion {
   const { smallPeriod, rest } = released.atRest;
   const step = stepFor(isMissing(smallPeriod) ? null : smallPeriod, rest.height);
+  return surely((finer) => opinionBy(released, step / finer));
+}
+
+function opinionBy(released: Released, step: number): SecondOpinion {
   const [rested, tipped] = [opinionOfRest(released, step), opinionOfTip(released, step)];
   return {
     compared: [...rested.compared, ...tipped.compared],

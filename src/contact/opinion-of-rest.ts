@@ -8,6 +8,8 @@ import { settledLean } from './settled-lean.js';
 
 /** Radians: twice what a body in facets may settle beside the rest of the smooth runner. */
 const tolerance = (0.03 * Math.PI) / 180;
+/** So much a flat may tilt, radians: the steps are as short as that takes. */
+const tilt = (0.03 * Math.PI) / 180;
 /** It is let go so far beside to settle, radians, or half way to the nearer crest. */
 const beside = (1.5 * Math.PI) / 180;
 /** Or less, where the swing would not come back, but hardly less than this. */
@@ -52,12 +54,13 @@ function settledOf(released: Released, most: number, step: number): Compared {
     swing = swingFrom(released, lean + aside);
   }
   const frequency = typeof swing === 'string' ? ordinaryFrequency : (2 * Math.PI) / swing.period;
+  // On a flat one end may be sunk and the other not: by 2 g Δt² at most.
+  const one = flat > 0 ? Math.min(step, Math.sqrt((tilt * flat) / (2 * g))) : step;
   const settling = { lean, arm, frequency, height, hang: flat > 0 ? null : Math.min(...hang), beside: aside };
   return {
     measure: 'restAngleDeg',
-    second: settledLean(courseAlone(released, { until: 0 }), settling, step),
+    second: settledLean(courseAlone(released, { until: 0 }), settling, one),
     exact: lean,
-    // On a flat one end may be sunk and the other not.
-    tolerance: tolerance + (flat > 0 ? (2 * g * step ** 2) / flat : 0),
+    tolerance: tolerance + (flat > 0 ? tilt : 0),
   };
 }

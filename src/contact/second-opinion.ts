@@ -63,6 +63,15 @@ export const stepFor = (period: number | null, height: number): number =>
  */
 export const withoutStep = (atStep: number, atTwice: number): number => 2 * atStep - atTwice;
 
+/** How many times as short the steps are of which an alarm must be true. */
+const closer = 2.5;
+
+/** Before the two are said to disagree it is looked at more closely: an engine has its noise. */
+export function surely(opinionWith: (finer: number) => SecondOpinion): SecondOpinion {
+  const first = opinionWith(1);
+  return agrees(first) ? first : opinionWith(closer);
+}
+
 /** A body by itself, until a time. */
 export const courseAlone = (
   { profile, body }: Pick<Course, 'profile'> & { readonly body: MassProperties },

@@ -33,7 +33,7 @@ export type OutlineInSI = { readonly hole: boolean } & (
   /** SVG path data, y up, in a unit of `unit` metres. */
   | { readonly word: 'path'; readonly data: string; readonly unit: number }
   /** What a drawing file holds, and what is asked of it. */
-  | { readonly word: 'drawing'; readonly drawn: Drawn; readonly asked: Asked }
+  | { readonly word: 'drawing'; readonly file: string; readonly drawn: Drawn; readonly asked: Asked }
 );
 
 export interface PartInSI {

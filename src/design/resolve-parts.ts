@@ -69,7 +69,7 @@ function outlineInSI(
   if (rectangle) return { hole, word: 'rectangle', ...lineInSI(rectangle, ['from', 'to'], si) };
   if (path) return { hole, word: 'path', data: path.data, unit: si(path.unit) };
   const drawn = drawing && drawings.get(drawing.file);
-  if (drawn) return { hole, word: 'drawing', drawn, asked: askedInSI(drawing, si) };
+  if (drawn) return { hole, word: 'drawing', file: drawing.file, drawn, asked: askedInSI(drawing, si) };
   throw new RangeError('outlineInSI: an outline without a form');
 }
 

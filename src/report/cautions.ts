@@ -15,9 +15,11 @@ import { printedStatures } from '../sitter/percentiles.js';
 import type { MeasureKey } from '../names.js';
 import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { loadWords } from './measure-words.js';
+import { drawingCautions } from './drawing-cautions.js';
 import { movingCautions } from './moving-cautions.js';
 
 export const cautionsOf = (result: CheckResult): string[] => [
+  ...drawingCautions(result),
   ...drawnFloor(result),
   ...implausible(result.chair, result.design.kind).map((sign) => sayImplausible(sign, result.design.units)),
   ...otherRests(result),

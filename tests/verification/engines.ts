@@ -14,7 +14,7 @@ import { ellipseAt, uniform } from '../rolling/textbook-shapes.js';
 import { bodies, bodyNames, courseOf, degree, roundBody, type BodyName } from '../contact/round-bodies.js';
 import type { OutsideCheck } from './outside-check.js';
 
-const matter = 'matter-js 0.20, a free faceted body';
+const matter = 'matter-js 0.20, a free faceted body that this project drives';
 const slipping = 'odex 2.0: stick and slip in three degrees of freedom';
 const step = 1 / 240;
 
