@@ -65,11 +65,9 @@ function bySubpath(commands: readonly Command[]): Command[][] {
 }
 
 /** The same commands in the text: every letter but an exponent's is one. */
-function subpathStarts(data: string): number[] {
-  const letters = [...data.matchAll(/[a-df-z]/gi)];
-  const starts = letters.filter(([letter], i) => /m/i.test(letter) || /z/i.test(letters[i - 1]?.[0] ?? ''));
-  return starts.map(({ index }) => index);
-}
+const start = /m|[a-df-ln-z](?<=z\s*.)/gi;
+
+const subpathStarts = (data: string): number[] => Array.from(data.matchAll(start), ({ index }) => index);
 
 const anyCommand = 'a path command (M L H V C S Q T A Z) or a number';
 
