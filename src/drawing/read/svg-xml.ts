@@ -49,7 +49,7 @@ type Building = SvgElement & { readonly children: SvgElement[]; text: string };
 
 function elementsOf(text: string): SvgElement {
   // A prefix without a namespace says nothing of where lines are drawn.
-  const resolvePrefix = (prefix: string): string => `undeclared:${prefix}`;
+  const resolvePrefix = (prefix: string) => (prefix === '' ? undefined : `undeclared:${prefix}`);
   const parser = new SaxesParser<SaxesOptions & { xmlns: true }>({
     xmlns: true,
     position: true,
@@ -124,7 +124,8 @@ const known: ReadonlySet<string> = new Set(svgAttributes);
 
 function nameAndAttributes(tag: SaxesTagNS): Pick<SvgElement, 'name' | 'attributes'> {
   const attributes: Partial<Record<SvgAttribute, string>> = {};
-  for (const { prefix, local, uri, value } of Object.values(tag.attributes)) {
+  for (const written in tag.attributes) {
+    const { prefix, local, uri, value } = tag.attributes[written]!;
     // Layers are named by a label with the drawing program’s own prefix.
     const linked = prefix === 'xlink' || uri === linkNamespace;
     const name = prefix === '' || local === 'label' ? local : linked ? `xlink:${local}` : '';
