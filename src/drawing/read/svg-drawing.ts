@@ -155,8 +155,9 @@ function paintShape(element: SvgElement, sheet: Sheet, around: Around): void {
 /** Beyond, places are told apart no finer than a ten-millionth of a unit. */
 const farthest = 1e9;
 
+const near = ({ x, y }: Point): boolean => Math.abs(x) <= farthest && Math.abs(y) <= farthest;
+
 function withinReach(piece: Piece): boolean {
-  const near = ({ x, y }: Point): boolean => Math.abs(x) <= farthest && Math.abs(y) <= farthest;
   switch (piece.kind) {
     case 'line':
       return near(piece.from) && near(piece.to);

@@ -2,31 +2,35 @@
 import type { DrawingFlaw } from './drawn.js';
 import type { AttributeFlaw, SvgAttribute, SvgElement } from './svg-element.js';
 
-/** Both from 1. A line ends with LF, CR or both. */
-export function placeAt(text: string, at: number): { line: number; column: number } {
-  let [line, start] = [1, 0];
-  for (const { index, 0: end } of text.slice(0, at).matchAll(/\r\n?|\n/g)) {
-    line += 1;
-    start = index + end.length;
-  }
-  return { line, column: at - start + 1 };
+/** Both from 1, of a place in an element’s tag. A line ends with LF, CR or both. */
+export function placeIn(
+  text: string,
+  element: SvgElement,
+  at = element.at,
+): { line: number; column: number } {
+  const lineEnds = text.slice(element.at, at).match(/\r\n?|\n/g) ?? [];
+  const lineEnd = at === 0 ? -1 : Math.max(text.lastIndexOf('\n', at - 1), text.lastIndexOf('\r', at - 1));
+  return { line: element.line + lineEnds.length, column: at - lineEnd };
 }
 
 export function placed(text: string, element: SvgElement, flaw: AttributeFlaw): DrawingFlaw {
   const { attribute, at, expected, found, hint } = flaw;
   return {
-    ...placeAt(text, placeOf(text, element, attribute, at ?? 0)),
+    ...placeIn(text, element, placeOf(text, element, attribute, at ?? 0)),
     expected: `${expected} for ${attribute} of ${element.name}`,
     ...{ found, ...(hint === undefined ? {} : { hint }) },
   };
 }
 
-const anyAttribute = /([^\s=<>"'/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
+const tagStart = /<[^\s/>]+/y;
+const nextAttribute = /\s+([^\s=<>"'/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
 
 /** Where the character numbered `at` of an attribute’s value stands in the file; the tag, where it has none. */
 function placeOf(text: string, element: SvgElement, attribute: SvgAttribute, at: number): number {
-  const next = new RegExp(anyAttribute);
-  next.lastIndex = element.at;
+  const [start, next] = [new RegExp(tagStart), new RegExp(nextAttribute)];
+  start.lastIndex = element.at;
+  start.test(text);
+  next.lastIndex = start.lastIndex;
   for (let found = next.exec(text); found !== null; found = next.exec(text)) {
     if (found[1] !== attribute) continue;
     const value = found[2] ?? found[3] ?? '';

@@ -8,7 +8,7 @@ import { paint, type ElementFlaw } from './svg-drawing.js';
 import type { SvgElement } from './svg-element.js';
 import { leftOutOf, sheetsThatMatter } from './svg-left-out.js';
 import { pageOf } from './svg-page.js';
-import { placeAt, placed } from './svg-places.js';
+import { placed, placeIn } from './svg-places.js';
 import { elementsById } from './svg-use.js';
 import { readElements } from './svg-xml.js';
 
@@ -28,7 +28,7 @@ export function readSvg(text: string): DrawingRead {
 function told(text: string, { element, attribute, ...flaw }: ElementFlaw): DrawingFlaw {
   if (attribute !== undefined) return placed(text, element, { attribute, ...flaw });
   const { expected, found } = flaw;
-  return { ...placeAt(text, element.at), expected: `${expected} in ${nameOf(element)}`, found };
+  return { ...placeIn(text, element), expected: `${expected} in ${nameOf(element)}`, found };
 }
 
 const nameOf = ({ name, attributes: { id } }: SvgElement): string =>
