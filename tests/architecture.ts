@@ -33,6 +33,7 @@ export const rooms: readonly string[] = [
 const packageRooms: Readonly<Record<string, readonly string[]>> = {
   mathjs: ['quantity'],
   svgpath: ['geometry'],
+  saxes: ['drawing'],
   'matter-js': ['contact'],
   yaml: ['design'],
   zod: ['design', 'report'],

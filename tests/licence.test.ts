@@ -24,9 +24,15 @@ async function bundledPackages(): Promise<string[]> {
   return [...new Set(packages)].toSorted();
 }
 
+/** What stands for the licence of packages that carry no file of it: its name, and whose it is, by the package. */
+const licencesNotCarried: Readonly<Record<string, string>> = {
+  saxes: 'The ISC License\n\nCopyright (c) Contributors',
+};
+
 function licenceOf(name: string): string {
   const folder = `node_modules/${name}`;
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry)) ?? 'LICENSE';
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+  if (file === undefined) return licencesNotCarried[name] ?? `a licence file of ${name}`;
   return readFileSync(`${folder}/${file}`, 'utf8').replaceAll('\r', '').trim();
 }
 

@@ -28,15 +28,19 @@ export function readPathData(data: string): Built<{ subpaths: readonly SubpathDa
   const { err } = path as unknown as { err: string };
   const flaws = syntaxFlaws(data, err);
   if (flaws.length > 0) return { ok: false, flaws };
-  const starts = subpathStarts(data);
-  const subpaths = bySubpath(commandsOf(path)).map((commands, i) => ({ commands, at: starts[i]! }));
+  const groups = bySubpath(path);
+  // Mostly one, which starts where the data does.
+  const starts = groups.length === 1 ? [data.search(/\S/)] : subpathStarts(data);
+  const subpaths = groups.map((commands, i) => ({ commands, at: starts[i]! }));
   const overflows = subpaths.filter(({ commands }) => !commands.every(hasFiniteNumbers)).map(tooLarge);
   if (overflows.length > 0) return { ok: false, flaws: overflows };
   return { ok: true, subpaths: subpaths.filter(({ commands }) => commands.length > 0) };
 }
 
-const hasFiniteNumbers = ({ segment }: Command): boolean =>
-  segment.every((part) => typeof part === 'string' || Number.isFinite(part));
+function hasFiniteNumbers({ segment }: Command): boolean {
+  for (let i = 1; i < segment.length; i++) if (!Number.isFinite(segment[i])) return false;
+  return true;
+}
 
 const tooLarge = ({ at }: SubpathData): Flaw => ({
   expected: 'finite numbers',
@@ -44,32 +48,25 @@ const tooLarge = ({ at }: SubpathData): Flaw => ({
   at,
 });
 
-function commandsOf(path: Path): Command[] {
-  const commands: Command[] = [];
+/** A subpath starts with M, or after a Z where the closed one started. */
+function bySubpath(path: Path): Command[][] {
+  const subpaths: Command[][] = [];
+  let current: Command[] = [];
+  let before = '';
   const plain = path.abs().unshort();
   plain.iterate((segment, _index, x, y) => {
-    commands.push({ segment, from: { x, y } });
-  });
-  return commands;
-}
-
-/** A subpath starts with M, or after a Z where the closed one started. */
-function bySubpath(commands: readonly Command[]): Command[][] {
-  const subpaths: Command[][] = [];
-  commands.forEach((command, i) => {
-    const moves = command.segment[0] === 'M';
-    if (moves || commands[i - 1]?.segment[0] === 'Z') subpaths.push([]);
-    if (!moves) subpaths.at(-1)!.push(command);
+    const moves = segment[0] === 'M';
+    if (moves || before === 'Z') subpaths.push((current = []));
+    if (!moves) current.push({ segment, from: { x, y } });
+    before = segment[0];
   });
   return subpaths;
 }
 
 /** The same commands in the text: every letter but an exponent's is one. */
-function subpathStarts(data: string): number[] {
-  const letters = [...data.matchAll(/[a-df-z]/gi)];
-  const starts = letters.filter(([letter], i) => /m/i.test(letter) || /z/i.test(letters[i - 1]?.[0] ?? ''));
-  return starts.map(({ index }) => index);
-}
+const start = /m|[a-df-ln-z](?<=z\s*.)/gi;
+
+const subpathStarts = (data: string): number[] => Array.from(data.matchAll(start), ({ index }) => index);
 
 const anyCommand = 'a path command (M L H V C S Q T A Z) or a number';
 
