@@ -2,7 +2,7 @@
 import { mappedPiece, mappedPoint, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
 import { turnsAround } from '../../geometry/beside-runs.js';
 import { boxAround, type Box } from '../../geometry/box.js';
-import { contourOf } from '../../geometry/contour.js';
+import { contourOf, type Contour } from '../../geometry/contour.js';
 import { millimetres, placeInMillimetres, type Flaw } from '../../geometry/flaw.js';
 import { endOf, pointOn, startOf, type Loop, type Piece } from '../../geometry/piece.js';
 import { distance, minus, type Point } from '../../geometry/point.js';
@@ -64,10 +64,15 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
   const flaws = flawsOf(found, within, everything);
   if (flaws.length > 0) return refused(...flaws);
   const boundaries = found.loops.map(({ boundary }) => boundary);
+  const contours = boundaries.map(contourOf);
+  const corners = contours.flatMap(({ box: { left, right, foot, top } }) => [
+    { x: left, y: foot },
+    { x: right, y: top },
+  ]);
   return {
     ok: true,
-    loops: byNesting(boundaries),
-    box: boxAround(boundaries.flatMap((loop) => loop.flatMap(placesOn))),
+    loops: byNesting(boundaries, contours),
+    box: boxAround(corners),
     duplicates: found.duplicates,
     leftOpen: found.open.length,
   };
@@ -150,8 +155,7 @@ function overruns({ pieces, to }: OpenChain, other: Point): boolean {
 }
 
 /** An outline in an odd number of others is a hole. */
-function byNesting(boundaries: readonly Loop[]): DrawnOutlines['loops'] {
-  const contours = boundaries.map(contourOf);
+function byNesting(boundaries: readonly Loop[], contours: readonly Contour[]): DrawnOutlines['loops'] {
   return boundaries.map((boundary, i) => {
     const around = contours.filter((contour, j) => j !== i && liesIn(boundary, contour));
     return { boundary, hole: around.length % 2 === 1 };
@@ -159,7 +163,7 @@ function byNesting(boundaries: readonly Loop[]): DrawnOutlines['loops'] {
 }
 
 /** By the first of its places that does not lie on the other. */
-function liesIn(loop: Loop, contour: ReturnType<typeof contourOf>): boolean {
+function liesIn(loop: Loop, contour: Contour): boolean {
   for (const piece of loop) {
     const turns = turnsAround(contour, pointOn(piece, 0.5));
     if (turns !== null) return turns !== 0;
