@@ -27,7 +27,7 @@ export function bSplinePieces(spline: BSpline): Piece[] {
     const w = weights?.[i] ?? 1;
     return [w * x, w * y, w];
   });
-  const size = Math.max(...points.map((point) => distance(point, points[0]!)));
+  const size = points.reduce((most, point) => Math.max(most, distance(point, points[0]!)), 0);
   const polynomial = weights === null || weights.every((w) => w === weights[0]);
   const pieces: Piece[] = [];
   for (let span = degree; span < points.length; span++) {

@@ -41,6 +41,9 @@ const isNear = (piece: Piece): boolean =>
     ({ x, y }) => Math.abs(x) <= farthest && Math.abs(y) <= farthest,
   );
 
+/** DXF has no ids. */
+const none: readonly string[] = [];
+
 /** What lies on layer 0 of a block lies on the layer that the block is put on. */
 const ofItsPlace = '0';
 
@@ -53,6 +56,12 @@ export function placedCurves(
 ): DrawnCurve[] {
   const curves: DrawnCurve[] = [];
   const within = new Set<string>();
+  const layersOf = new Map<string, readonly string[]>();
+  const onLayer = (layer: string): readonly string[] => {
+    const layers = layersOf.get(layer) ?? [layer];
+    layersOf.set(layer, layers);
+    return layers;
+  };
 
   function put(items: readonly Item[], map: Affine, on: string | null): void {
     for (const item of items) {
@@ -74,7 +83,7 @@ export function placedCurves(
     const mapped = map === unchanged ? pieces : pieces.map((piece) => mappedPiece(piece, map));
     if (!mapped.every(isNear))
       throw new Unreadable({ line, expected: 'places within a billion units', found: 'one farther off' });
-    curves.push({ pieces: mapped, closed, layers: [layer], ids: [], line });
+    curves.push({ pieces: mapped, closed, layers: onLayer(layer), ids: none, line });
   }
 
   function putBlock({ block: name, map: own, line }: BlockItem, map: Affine, layer: string): void {

@@ -92,8 +92,7 @@ function closedUp(pieces: readonly Piece[]): Loop {
 function knotsOf(curves: readonly DrawnCurve[], within: number): readonly (readonly [End[], End[]])[] {
   const grid = placeGrid<End[]>(within);
   const knotAt = (end: End): End[] => {
-    const [there] = grid.near(end.at);
-    const knot = there ?? [];
+    const knot = grid.near(end.at, () => true) ?? [];
     knot.push(end);
     grid.add(end.at, knot);
     return knot;

@@ -121,25 +121,35 @@ const placesOn = (piece: Piece): Point[] =>
     : Array.from({ length: looks + 1 }, (_, i) => pointOn(piece, i / looks));
 const looks = 16;
 
+/** What lies in what is asked of every two. */
+const mostLoops = 2000;
+/** Places of one kind: a drawing that is open everywhere says so often enough. */
+const mostTold = 10;
+
 function flawsOf({ loops, open, branchings }: Joined, within: number, everything: boolean): Flaw[] {
   const meeting = branchings.map(({ at, ends, line }) => ({
     expected: 'outlines in which each end meets one other',
     found: `${ends} ends at ${placeInMillimetres(at)}, drawn in line ${line} of the drawing and others`,
     hint: 'put each outline on a layer of its own, or take away the lines that do not belong to it',
   }));
+  if (loops.length > mostLoops)
+    return [{ expected: `${mostLoops} outlines of a part at most`, found: String(loops.length) }];
   if (everything && loops.length > 0) return [];
-  return [...meeting, ...(meeting.length > 0 ? [] : open.map((chain) => gapOf(chain, open, within)))];
+  if (meeting.length > 0) return meeting.slice(0, mostTold);
+  return open.slice(0, mostTold).map((chain) => gapOf(chain, open, within));
 }
 
 /** Where a chain is open, how wide, and whether its last lines overrun each other. */
 function gapOf(chain: OpenChain, chains: readonly OpenChain[], within: number): Flaw {
-  const others = chains.flatMap((other) => (other === chain ? [other.from] : [other.from, other.to]));
-  const [nearest] = others.toSorted((a, b) => distance(a, chain.to) - distance(b, chain.to));
-  const gap = distance(nearest!, chain.to);
-  const overrun = chain.pieces.length > 1 && overruns(chain, nearest!);
+  let nearest = chain.from;
+  for (const other of chains)
+    for (const end of other === chain ? [] : [other.from, other.to])
+      if (distance(end, chain.to) < distance(nearest, chain.to)) nearest = end;
+  const gap = distance(nearest, chain.to);
+  const overrun = chain.pieces.length > 1 && overruns(chain, nearest);
   return {
     expected: `outlines that close, ends within ${millimetres(within)} of each other`,
-    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeInMillimetres(chain.to)} and ${placeInMillimetres(nearest!)}, drawn from line ${chain.line} of the drawing on`,
+    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeInMillimetres(chain.to)} and ${placeInMillimetres(nearest)}, drawn from line ${chain.line} of the drawing on`,
     hint: overrun
       ? 'cut the lines where they cross'
       : `close it in the drawing, or state \`join: ${millimetres(gap * 1.01)}\``,

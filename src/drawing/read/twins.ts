@@ -10,7 +10,8 @@ export function withoutTwins(curves: readonly DrawnCurve[], within: number): Dra
   const seen = placeGrid<DrawnCurve>(within);
   return curves.filter((curve) => {
     const middle = middleOf(curve.pieces);
-    if (seen.near(middle).some((other) => areTwins(curve.pieces, other.pieces, within))) return false;
+    const twin = seen.near(middle, (other) => areTwins(curve.pieces, other.pieces, within));
+    if (twin !== undefined) return false;
     seen.add(middle, curve);
     return true;
   });
