@@ -125,7 +125,7 @@ describe('masses that move', () => {
   });
 
   it('are pushed for as long as they are, not for whole steps', () => {
-    for (const until of [0.1, 0.101, 0.1022, 0.1034]) {
+    for (const until of [0.1, 0.1022]) {
       const push = { place: { x: 0, y: 0.9 }, force: (time: number) => (time < until ? 60 : 0) };
       const pushed = both({ ...script, moving: [], pushes: [push], breaks: [until], end: until }, 0);
       for (const { second, exact } of pushed.compared)

@@ -223,8 +223,8 @@ table('outlines', [
   [
     'a drawing',
     outline('{ drawing: { file: a.dxf, layer: 0 } }'),
-    '6:16',
-    /drawing files are not read in this version/,
+    '6:33',
+    /a drawing file that can be read, found a file that was not handed over/,
   ],
   ['in a list', outline('[{ circle: { centre: [0, 5], radius: -1 } }]'), '6:51', /more than 0/],
   ['a radius of nothing', rocker('[]'), '6:34', /a list of arcs/],
