@@ -30,8 +30,8 @@ const bodies = fc.record({
 const turnOf = (one: Step): number => ('turn' in one ? one.turn : 'corner' in one ? one.corner : 0);
 
 describe('a second calculation of any runner', () => {
-  // Of 1,025 numbers of 389 bodies (0.25 to 3 m) none was farther off than 0.81 of what is allowed. A fixed seed: what is
-  // allowed is about twice what is usual, no bound.
+  // Of about 2,100 numbers of 700 bodies (0.25 to 3 m) none was farther off than what is allowed, nine in ten by a tenth of it.
+  // A fixed seed: what is allowed is about twice what is usual, no bound.
   it('agrees with the exact model', () => {
     let compared = 0;
     fc.assert(
