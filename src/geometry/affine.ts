@@ -4,7 +4,7 @@
  *     x' = a x + c y + e
  *     y' = b x + d y + f
  */
-import type { Arc, EllipseArc, Piece } from './piece.js';
+import { throughPlaces, type Arc, type EllipseArc, type Piece } from './piece.js';
 import type { Point } from './point.js';
 
 export interface Affine {
@@ -17,6 +17,16 @@ export interface Affine {
 }
 
 export const unchanged: Affine = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+
+export const shifting = (x: number, y: number): Affine => ({ ...unchanged, e: x, f: y });
+
+export const scaling = (x: number, y: number): Affine => ({ ...unchanged, a: x, d: y });
+
+/** About the origin, radians from +x towards +y. */
+export function turning(angle: number): Affine {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return { ...unchanged, a: cos, b: sin, c: -sin, d: cos };
+}
 
 /** The first, then the second. */
 export const thenMapped = (first: Affine, second: Affine): Affine => ({
@@ -41,22 +51,14 @@ const alike = 1e-12;
 
 /** The same curve mapped; an arc stays one where lengths are scaled alike. */
 export function mappedPiece(piece: Piece, map: Affine): Piece {
-  const at = (point: Point): Point => mappedPoint(point, map);
   switch (piece.kind) {
     case 'line':
-      return { kind: 'line', from: at(piece.from), to: at(piece.to) };
+    case 'cubic':
+      return throughPlaces(piece, (point) => mappedPoint(point, map));
     case 'arc':
       return mappedEllipse(asEllipse(piece), map);
     case 'ellipse-arc':
       return mappedEllipse(piece, map);
-    case 'cubic':
-      return {
-        kind: 'cubic',
-        from: at(piece.from),
-        control1: at(piece.control1),
-        control2: at(piece.control2),
-        to: at(piece.to),
-      };
   }
 }
 

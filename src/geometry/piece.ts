@@ -81,3 +81,15 @@ export const endOf = (piece: Piece): Point =>
 /** Straight lines from corner to corner and back to the first. */
 export const polygon = (corners: readonly Point[]): Loop =>
   corners.map((from, i) => ({ kind: 'line', from, to: corners[(i + 1) % corners.length]! }));
+
+/** The same through other places: what a map that keeps lines straight makes of it. */
+export const throughPlaces = (piece: Line | Cubic, at: (place: Point) => Point): Line | Cubic =>
+  piece.kind === 'line'
+    ? { kind: 'line', from: at(piece.from), to: at(piece.to) }
+    : {
+        kind: 'cubic',
+        from: at(piece.from),
+        control1: at(piece.control1),
+        control2: at(piece.control2),
+        to: at(piece.to),
+      };

@@ -1,6 +1,6 @@
 /** A body turned and moved as it is: q' = R(turn) q + shift, turn counter-clockwise in radians. */
 import type { AreaMoments } from './area-moments.js';
-import type { Loop, Outline, Piece } from './piece.js';
+import { throughPlaces, type Loop, type Outline, type Piece } from './piece.js';
 import { minus, plus, type Point } from './point.js';
 
 export interface RigidMotion {
@@ -36,7 +36,8 @@ export function movedPiece(piece: Piece, motion: RigidMotion): Piece {
   const at = (point: Point): Point => movedPoint(point, motion);
   switch (piece.kind) {
     case 'line':
-      return { kind: 'line', from: at(piece.from), to: at(piece.to) };
+    case 'cubic':
+      return throughPlaces(piece, at);
     case 'arc':
       return { ...piece, centre: at(piece.centre), start: piece.start + motion.turn };
     case 'ellipse-arc':
@@ -45,14 +46,6 @@ export function movedPiece(piece: Piece, motion: RigidMotion): Piece {
         centre: at(piece.centre),
         axisA: turned(piece.axisA, motion.turn),
         axisB: turned(piece.axisB, motion.turn),
-      };
-    case 'cubic':
-      return {
-        kind: 'cubic',
-        from: at(piece.from),
-        control1: at(piece.control1),
-        control2: at(piece.control2),
-        to: at(piece.to),
       };
   }
 }

@@ -1,5 +1,5 @@
 /** Puts blocks in where they are asked for. */
-import { mappedPiece, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { mappedPiece, shifting, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
 import { pointOn, type Piece } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
 import { shown, Unreadable } from './dxf-groups.js';
@@ -94,8 +94,7 @@ export function placedCurves(
       throw new Unreadable({ line, expected: 'blocks that do not hold themselves', found: shown(name) });
     within.add(name);
     const { x, y } = block.base;
-    const toBase: Affine = { ...unchanged, e: -x, f: -y };
-    put(block.items, thenMapped(thenMapped(toBase, own), map), layer);
+    put(block.items, thenMapped(thenMapped(shifting(-x, -y), own), map), layer);
     within.delete(name);
   }
 

@@ -2,9 +2,10 @@
  * The curves of DXF’s entities, in the drawing’s plane. Arcs, circles and polylines stand in axes of their own that its
  * extrusion tells: (0, 0, 1) are the drawing’s, (0, 0, -1) are seen from behind, x turned over; others lie aslant.
  */
-import { mappedPiece, type Affine } from '../../geometry/affine.js';
+import { mappedPiece, scaling, type Affine } from '../../geometry/affine.js';
 import { bSplinePieces } from '../../geometry/b-spline.js';
 import { bulgedPiece } from '../../geometry/bulge.js';
+import { fullTurn } from '../../geometry/lean.js';
 import type { Piece } from '../../geometry/piece.js';
 import { distance, type Point } from '../../geometry/point.js';
 import { throughPoints } from '../../geometry/through-points.js';
@@ -17,10 +18,11 @@ export interface Curve {
 }
 
 /** How an entity that has axes of its own lies in the drawing. */
-export const behind: Affine = { a: -1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+export const behind: Affine = scaling(-1, 1);
 
 export type Lies = 'as drawn' | 'seen from behind' | 'aslant';
 
+/** Of a unit arrow, and of a turn: decimals of a file. */
 const level = 1e-9;
 
 export function liesOf(group: Group): Lies {
@@ -35,7 +37,6 @@ const turned = (curve: Curve, group: Group): Curve =>
     : curve;
 
 const degree = Math.PI / 180;
-const fullTurn = 2 * Math.PI;
 /** From one angle counter-clockwise to another: more than nothing, a whole turn at most. */
 const sweepTo = (from: number, to: number): number => {
   const sweep = (to - from) % fullTurn;

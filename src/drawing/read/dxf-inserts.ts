@@ -2,7 +2,7 @@
  * Where an INSERT puts its block: scaled, turned, moved, in rows and columns that go with the turn but not with the
  * scale.
  */
-import { mappedPoint, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { mappedPoint, scaling, shifting, thenMapped, turning, unchanged } from '../../geometry/affine.js';
 import { behind, liesOf } from './dxf-curves.js';
 import type { Item } from './dxf-blocks.js';
 import { Unreadable, type Group } from './dxf-groups.js';
@@ -20,14 +20,14 @@ export function insertsOf(group: Group, layer: string): Item[] {
   if (columns * rows > most)
     throw new Unreadable({ line, expected: `INSERT of ${most} at most`, found: `${columns * rows}` });
   const [x, y] = [scaleOf(group, 41), scaleOf(group, 42)];
-  const turn = turnedBy((valueOf(group, 50, 0) * Math.PI) / 180);
-  const shaped = thenMapped({ ...unchanged, a: x, d: y }, turn);
+  const turn = turning((valueOf(group, 50, 0) * Math.PI) / 180);
+  const shaped = thenMapped(scaling(x, y), turn);
   const seen = liesOf(group) === 'seen from behind' ? behind : unchanged;
   return Array.from({ length: columns * rows }, (_, i): Item => {
     const across = (i % columns) * valueOf(group, 44, 0);
     const up = Math.floor(i / columns) * valueOf(group, 45, 0);
     const cell = mappedPoint({ x: across, y: up }, turn);
-    const shifted = thenMapped(shaped, { ...unchanged, e: at.x + cell.x, f: at.y + cell.y });
+    const shifted = thenMapped(shaped, shifting(at.x + cell.x, at.y + cell.y));
     return { kind: 'block', block, map: thenMapped(shifted, seen), layer, line };
   });
 }
@@ -37,10 +37,5 @@ function scaleOf(group: Group, code: number): number {
   if (scale !== 0) return scale;
   throw new Unreadable({ line: group.line, expected: 'INSERT with a scale that is not 0', found: '0' });
 }
-
-const turnedBy = (angle: number): Affine => {
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return { a: cos, b: sin, c: -sin, d: cos, e: 0, f: 0 };
-};
 
 const countOf = (group: Group, code: number): number => Math.max(1, Math.trunc(valueOf(group, code, 1)));

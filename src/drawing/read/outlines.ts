@@ -1,5 +1,5 @@
 /** The outlines that a design asks of a drawing: by layer, by id or all of it, in metres, where they lie in the chair. */
-import { mappedPiece, mappedPoint, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { mappedPiece, scaling, shifting, thenMapped, turning, type Affine } from '../../geometry/affine.js';
 import { turnsAround } from '../../geometry/beside-runs.js';
 import { boxAround, type Box } from '../../geometry/box.js';
 import { contourOf, type Contour } from '../../geometry/contour.js';
@@ -78,6 +78,10 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
   };
 }
 
+/**
+ * A thousandth of a millimetre, and a millionth of what is drawn: in drawings that close, ends were 1e-10 units apart at most; a
+ * gap that somebody left is a tenth.
+ */
 const leastJoin = 1e-6;
 const shareJoined = 1e-6;
 
@@ -103,18 +107,11 @@ const mostNamed = 12;
 
 /** y turned up, scaled, the origin to [0, 0], mirrored, turned. */
 function intoChair(yDown: boolean, unit: number, { origin, turn, mirror }: Asked): Affine {
-  const scaled: Affine = { a: unit, b: 0, c: 0, d: unit, e: -origin.x, f: -origin.y };
-  const faced: Affine = { ...unchanged, a: mirror ? -1 : 1, d: yDown ? -1 : 1 };
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const turned: Affine = { ...unchanged, a: cos, b: sin, c: -sin, d: cos };
-  return thenMapped(thenMapped(scaled, faced), turned);
+  const placed = thenMapped(scaling(unit, unit), shifting(-origin.x, -origin.y));
+  return thenMapped(thenMapped(placed, scaling(mirror ? -1 : 1, yDown ? -1 : 1)), turning(turn));
 }
 
-/** Where a drawing’s place, metres in its axes, lies in the chair. */
-export const placeInChair = (yDown: boolean, asked: Asked, place: Point): Point =>
-  mappedPoint(place, intoChair(yDown, 1, asked));
-
-/** Enough of a piece to see how far it reaches. */
+/** Enough of a piece to see how far it reaches, to a hundredth: it is only for what counts as joined. */
 const placesOn = (piece: Piece): Point[] =>
   piece.kind === 'line'
     ? [piece.from, piece.to]

@@ -1,5 +1,5 @@
 /** Goes through the elements of an SVG file as they are painted, and keeps the curves they draw. */
-import { mappedPiece, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { mappedPiece, shifting, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
 import type { Piece } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
 import type { DrawnCurve } from './drawn.js';
@@ -248,10 +248,9 @@ function paintUse(element: SvgElement, sheet: Sheet, around: Around): void {
     flaw(sheet, element, [{ expected, found: 'more' }]);
     return;
   }
-  const moved = { ...unchanged, e: place.x, f: place.y };
   const inside = {
     ...around,
-    map: thenMapped(moved, around.map),
+    map: thenMapped(shifting(place.x, place.y), around.map),
     targets: [...around.targets, target],
     size,
   };

@@ -1,15 +1,9 @@
 /** The list of maps in `transform` (SVG 1.1, 7.6): what stands last is done first. */
-import { thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { scaling, shifting, thenMapped, turning, unchanged, type Affine } from '../../geometry/affine.js';
 import { quoted, taken, type AttributeFlaw, type Taken } from './svg-element.js';
 import { numbersIn } from './svg-numbers.js';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-
-const turned = (degrees: number): Affine => {
-  const [cos, sin] = [Math.cos(radians(degrees)), Math.sin(radians(degrees))];
-  return { a: cos, b: sin, c: -sin, d: cos, e: 0, f: 0 };
-};
-const moved = (e: number, f: number): Affine => ({ ...unchanged, e, f });
 
 interface Kind {
   readonly counts: readonly number[];
@@ -18,15 +12,15 @@ interface Kind {
 
 const kinds: ReadonlyMap<string, Kind> = new Map<string, Kind>([
   ['matrix', { counts: [6], map: ([a, b, c, d, e, f]) => ({ a: a!, b: b!, c: c!, d: d!, e: e!, f: f! }) }],
-  ['translate', { counts: [1, 2], map: ([x, y = 0]) => moved(x!, y) }],
-  ['scale', { counts: [1, 2], map: ([x, y = x]) => ({ ...unchanged, a: x!, d: y! }) }],
+  ['translate', { counts: [1, 2], map: ([x, y = 0]) => shifting(x!, y) }],
+  ['scale', { counts: [1, 2], map: ([x, y = x]) => scaling(x!, y!) }],
   ['rotate', { counts: [1, 3], map: ([turn, x = 0, y = 0]) => turnedAbout(turn!, x, y) }],
   ['skewX', { counts: [1], map: ([lean]) => ({ ...unchanged, c: Math.tan(radians(lean!)) }) }],
   ['skewY', { counts: [1], map: ([lean]) => ({ ...unchanged, b: Math.tan(radians(lean!)) }) }],
 ]);
 
 const turnedAbout = (degrees: number, x: number, y: number): Affine =>
-  thenMapped(thenMapped(moved(-x, -y), turned(degrees)), moved(x, y));
+  thenMapped(thenMapped(shifting(-x, -y), turning(radians(degrees))), shifting(x, y));
 
 const next = /\s*(?:,\s*)?([A-Za-z]+)\s*\(([^()]*)\)/y;
 

@@ -1,5 +1,5 @@
 /** The window a nested svg or a symbol opens for what it holds (SVG 1.1, 5.1, 5.5 and 7.9). */
-import { thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
+import { shifting, thenMapped, type Affine } from '../../geometry/affine.js';
 import { taken, type SvgElement, type Taken } from './svg-element.js';
 import { lengthsOf, type Viewport } from './svg-lengths.js';
 import { aspectRatioOf, laidInto, viewBoxOf } from './svg-view-box.js';
@@ -26,7 +26,7 @@ export function windowOf(element: SvgElement, around: Viewport, size: Size | nul
   const { x, y } = read.value;
   const width = size?.width ?? read.value.width ?? around.width;
   const height = size?.height ?? read.value.height ?? around.height;
-  const moved = { ...unchanged, e: x ?? 0, f: y ?? 0 };
+  const moved = shifting(x ?? 0, y ?? 0);
   if (box.value === null) return taken({ viewport: { width, height }, map: moved });
   if (width === null || height === null) return { ok: false, flaws: [sizeless] };
   const map = thenMapped(laidInto(box.value, ratio.value, { width, height }), moved);
