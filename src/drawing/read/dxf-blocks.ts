@@ -1,10 +1,12 @@
 /** Puts blocks in where they are asked for. */
 import { mappedPiece, shifting, thenMapped, unchanged, type Affine } from '../../geometry/affine.js';
-import { pointOn, type Piece } from '../../geometry/piece.js';
+import type { Piece } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
-import { shown, Unreadable } from './dxf-groups.js';
+import { shown } from './dxf-groups.js';
 import type { DrawnCurve } from './drawn.js';
 import type { Tally } from './tally.js';
+import { Unreadable } from './unreadable.js';
+import { withinReach } from './within-reach.js';
 
 export type Item = CurveItem | BlockItem;
 
@@ -33,13 +35,6 @@ export interface Block {
 const deepest = 32;
 /** Curves: more would not fit in memory. */
 const most = 2_000_000;
-
-/** Blocks scaled up in blocks scaled up may go anywhere. */
-const farthest = 1e9;
-const isNear = (piece: Piece): boolean =>
-  [pointOn(piece, 0), pointOn(piece, 0.5)].every(
-    ({ x, y }) => Math.abs(x) <= farthest && Math.abs(y) <= farthest,
-  );
 
 /** DXF has no ids. */
 const none: readonly string[] = [];
@@ -81,7 +76,8 @@ export function placedCurves(
     if (curves.length >= most)
       throw new Unreadable({ line, expected: `${most} curves at most, blocks put in`, found: 'more' });
     const mapped = map === unchanged ? pieces : pieces.map((piece) => mappedPiece(piece, map));
-    if (!mapped.every(isNear))
+    // Blocks scaled up in blocks scaled up may go anywhere.
+    if (!mapped.every(withinReach))
       throw new Unreadable({ line, expected: 'places within a billion units', found: 'one farther off' });
     curves.push({ pieces: mapped, closed, layers: onLayer(layer), ids: none, line });
   }

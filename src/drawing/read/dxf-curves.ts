@@ -9,8 +9,9 @@ import { fullTurn } from '../../geometry/lean.js';
 import type { Piece } from '../../geometry/piece.js';
 import { distance, type Point } from '../../geometry/point.js';
 import { throughPoints } from '../../geometry/through-points.js';
-import { shown, Unreadable, type Group, type Tag } from './dxf-groups.js';
+import { shown, type Group, type Tag } from './dxf-groups.js';
 import { flagsOf, numberOf, numbersOf, placeOf, placesOf, tagOf, valueOf } from './dxf-values.js';
+import { Unreadable } from './unreadable.js';
 
 export interface Curve {
   readonly pieces: readonly Piece[];

@@ -2,7 +2,7 @@
  * A DXF file as its groups: pairs of lines, a code and a value; what a group 0 begins goes on to the next group 0. Codes and
  * their meaning: Autodesk’s published DXF reference.
  */
-import type { DrawingFlaw } from './drawn.js';
+import { Unreadable } from './unreadable.js';
 
 export interface Tag {
   readonly code: number;
@@ -17,16 +17,6 @@ export interface Group {
   readonly type: string;
   readonly line: number;
   readonly tags: readonly Tag[];
-}
-
-/** Thrown and caught within this folder: reading stops where a file makes no sense. */
-export class Unreadable extends Error {
-  readonly flaw: DrawingFlaw;
-
-  constructor(flaw: DrawingFlaw) {
-    super(flaw.expected);
-    this.flaw = flaw;
-  }
 }
 
 const comment = 999;

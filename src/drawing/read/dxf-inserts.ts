@@ -5,8 +5,9 @@
 import { mappedPoint, scaling, shifting, thenMapped, turning, unchanged } from '../../geometry/affine.js';
 import { behind, liesOf } from './dxf-curves.js';
 import type { Item } from './dxf-blocks.js';
-import { Unreadable, type Group } from './dxf-groups.js';
+import type { Group } from './dxf-groups.js';
 import { placeOf, textOf, valueOf } from './dxf-values.js';
+import { Unreadable } from './unreadable.js';
 
 /** Rows times columns: more would be a slip of the pen. */
 const most = 10_000;

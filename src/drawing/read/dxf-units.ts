@@ -1,4 +1,4 @@
-/** What $INSUNITS means (Autodesk’s DXF reference): metres a drawing unit; 0 and what is no length declare nothing. */
+/** What $INSUNITS means (Autodesk’s DXF reference, from memory but for 1, 4, 5 and 6): metres a drawing unit. */
 const metres: Readonly<Record<number, number>> = {
   1: 0.0254,
   2: 0.3048,
@@ -13,6 +13,5 @@ const metres: Readonly<Record<number, number>> = {
   14: 0.1,
 };
 
-export const isUnit = (code: number): boolean => Object.hasOwn(metres, code);
-
-export const metresOfUnit = (code: number): number => metres[code]!;
+/** Null: 0, and what is no length, declare nothing. */
+export const metresOfUnit = (code: number): number | null => metres[code] ?? null;

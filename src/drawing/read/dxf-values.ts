@@ -1,9 +1,8 @@
 /** Numbers and places of a group. What is no number is refused with its line, never passed over. */
 import type { Point } from '../../geometry/point.js';
-import { shown, Unreadable, type Group, type Tag } from './dxf-groups.js';
-
-/** Farther off, drawing units, nothing is drawn: a slip of the pen that would swallow all decimals of the rest. */
-const farthest = 1e9;
+import { shown, type Group, type Tag } from './dxf-groups.js';
+import { Unreadable } from './unreadable.js';
+import { farthest } from './within-reach.js';
 
 const decimal = /^[+-]?(\d+\.?\d*|\.\d+)([eEdD][+-]?\d+)?$/;
 

@@ -2,25 +2,21 @@
  * Reads an ASCII DXF drawing (R10 to 2018): its curves in the drawing’s plane, blocks put in, what is not understood
  * counted. Frozen and switched-off layers, paper space and hidden entities are left out.
  */
-import { isUnit, metresOfUnit } from './dxf-units.js';
+import { metresOfUnit } from './dxf-units.js';
 import { curveOf, liesOf } from './dxf-curves.js';
-import { groupsOf, Unreadable, type Group } from './dxf-groups.js';
+import { groupsOf, type Group } from './dxf-groups.js';
 import { placedCurves, type Block, type Item } from './dxf-blocks.js';
 import { insertsOf } from './dxf-inserts.js';
 import { flagsOf, numberOf, placeOf, tagOf, textOf, valueOf } from './dxf-values.js';
 import type { Drawn, DrawingRead } from './drawn.js';
 import { tally, type Tally } from './tally.js';
+import { untilUnreadable } from './unreadable.js';
 
 const binary = 'AutoCAD Binary DXF';
 
 export function readDxf(text: string): DrawingRead {
   if (text.startsWith(binary)) return { ok: false, flaws: [refusedBinary] };
-  try {
-    return { ok: true, drawn: drawnIn(text) };
-  } catch (error) {
-    if (error instanceof Unreadable) return { ok: false, flaws: [error.flaw] };
-    throw error;
-  }
+  return untilUnreadable(() => ({ ok: true, drawn: drawnIn(text) }));
 }
 
 const refusedBinary = {
@@ -92,7 +88,7 @@ function unitIn({ tags }: Group): number | null {
   const tag = at < 0 ? undefined : tags[at + 1];
   if (tag === undefined) return null;
   const unit = numberOf(tag);
-  return isUnit(unit) ? metresOfUnit(unit) : null;
+  return metresOfUnit(unit);
 }
 
 function noteLayer(group: Group, { off }: Reading): void {

@@ -1,6 +1,6 @@
 /** Loose curves joined where their ends meet: closed outlines, and what stays open. */
 import { endOf, pointOn, startOf, type Loop, type Piece } from '../../geometry/piece.js';
-import { distance, type Point } from '../../geometry/point.js';
+import { distance, samePlace, type Point } from '../../geometry/point.js';
 import { reversedPiece } from '../../geometry/reversed.js';
 import type { DrawnCurve } from './drawn.js';
 import { placeGrid } from './place-grid.js';
@@ -42,7 +42,7 @@ interface End {
   readonly at: Point;
 }
 
-/** @param within how far apart two ends may lie and be one, drawing units */
+/** @param within how far apart two ends may lie and be one, in the unit of the curves */
 export function joined(curves: readonly DrawnCurve[], within: number): Joined {
   const kept = withoutTwins(curves, within);
   const loops: DrawnLoop[] = [];
@@ -84,7 +84,7 @@ function closes({ pieces, closed }: DrawnCurve, within: number): boolean {
 function closedUp(pieces: readonly Piece[]): Loop {
   return pieces.flatMap((piece, i): Piece[] => {
     const [to, next] = [endOf(piece), startOf(pieces[(i + 1) % pieces.length]!)];
-    return distance(to, next) > 0 ? [piece, { kind: 'line', from: to, to: next }] : [piece];
+    return distance(to, next) > samePlace ? [piece, { kind: 'line', from: to, to: next }] : [piece];
   });
 }
 

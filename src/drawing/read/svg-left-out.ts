@@ -1,6 +1,6 @@
 /** What of an SVG file is not drawn, and the words for why. */
-import type { LeftOut } from './drawn.js';
 import type { SvgElement } from './svg-element.js';
+import type { Tally } from './tally.js';
 
 /** Never drawn by themselves: what they hold is drawn where something refers to it, or paints, or only says something. */
 const silent: ReadonlySet<string> = new Set([
@@ -30,35 +30,13 @@ export function whyNotDrawn({ name }: SvgElement): string | null {
   return reasons.get(name) ?? 'this element is not read';
 }
 
-export interface Omission {
-  readonly what: string;
-  readonly why: string;
-  readonly line: number;
-}
-
 /** Style sheets are not read; those that hide or move something, wherever they stand, would change what is drawn. */
-export function sheetsThatMatter(root: SvgElement): readonly Omission[] {
-  const found: Omission[] = [];
-  const look = ({ name, text, line, children }: SvgElement): void => {
-    if (name === 'style' && sheetMatters.test(text)) found.push({ what: name, why: hidesOrMoves, line });
-    children.forEach(look);
-  };
-  look(root);
-  return found;
+export function noteSheetsThatMatter({ name, text, line, children }: SvgElement, leftOut: Tally): void {
+  if (name === 'style' && sheetMatters.test(text)) leftOut.add(name, hidesOrMoves, line);
+  for (const child of children) noteSheetsThatMatter(child, leftOut);
 }
 
 const hidesOrMoves = 'style sheets are not read: this one hides or moves';
 
 const sheetMatters =
   /(?:^|[\s;{])(?:display|visibility|transform|translate|rotate|scale|d|x|y|cx|cy|r|rx|ry)\s*:/i;
-
-/** By name and reason, in the order they first occur. */
-export function leftOutOf(omissions: readonly Omission[]): LeftOut[] {
-  const counted = new Map<string, LeftOut>();
-  for (const { what, why, line } of omissions) {
-    const key = `${what}: ${why}`;
-    const { count, line: first } = counted.get(key) ?? { count: 0, line };
-    counted.set(key, { what, why, count: count + 1, line: Math.min(first, line) });
-  }
-  return [...counted.values()];
-}

@@ -2,10 +2,9 @@
 import { SaxesParser, type SaxesOptions, type SaxesTagNS } from 'saxes';
 import type { DrawingFlaw } from './drawn.js';
 import { quoted, svgAttributes, type SvgAttribute, type SvgElement } from './svg-element.js';
+import { Unreadable, untilUnreadable, type Refused } from './unreadable.js';
 
-export type ElementsRead =
-  | { readonly ok: true; readonly root: SvgElement }
-  | { readonly ok: false; readonly flaws: readonly DrawingFlaw[] };
+export type ElementsRead = { readonly ok: true; readonly root: SvgElement } | Refused;
 
 /** Drawings nest a dozen deep; what is far deeper is meant to exhaust the reader. */
 const deepest = 64;
@@ -13,24 +12,10 @@ const deepest = 64;
 const svgNamespace = 'http://www.w3.org/2000/svg';
 const linkNamespace = 'http://www.w3.org/1999/xlink';
 
-/** Ends the reading at the first thing wrong. */
-class Stop extends Error {
-  readonly flaw: DrawingFlaw;
-  constructor(flaw: DrawingFlaw) {
-    super(flaw.expected);
-    this.flaw = flaw;
-  }
-}
-
 export function readElements(text: string): ElementsRead {
   const start = /^\uFEFF?\s*([^]{0,40})/.exec(text)?.[1] ?? '';
   if (!start.startsWith('<')) return refused(notXml(start));
-  try {
-    return { ok: true, root: elementsOf(text) };
-  } catch (error) {
-    if (error instanceof Stop) return refused(error.flaw);
-    throw error;
-  }
+  return untilUnreadable(() => ({ ok: true, root: elementsOf(text) }));
 }
 
 const refused = (flaw: DrawingFlaw): ElementsRead => ({ ok: false, flaws: [flaw] });
@@ -62,7 +47,7 @@ function elementsOf(text: string): SvgElement {
     column: Math.max(1, parser.column),
   });
   parser.on('error', ({ message }) => {
-    throw new Stop({ ...here(), ...wordsFor(message) });
+    throw new Unreadable({ ...here(), ...wordsFor(message) });
   });
   parser.on('opentagstart', () => {
     // The name, and the one character that ends it, are read.
@@ -73,9 +58,10 @@ function elementsOf(text: string): SvgElement {
   parser.on('opentag', (tag) => {
     const { name, attributes } = nameAndAttributes(tag);
     const element: Building = { name, attributes, children: [], text: '', line, at };
-    if (root === null && tag.local !== 'svg') throw new Stop({ line, column: 1, ...notSvg(tag) });
-    if (root === null && element.name !== 'svg') throw new Stop({ line, column: 1, ...otherNamespace(tag) });
-    if (open.length >= deepest) throw new Stop({ ...here(), ...tooDeep });
+    if (root === null && tag.local !== 'svg') throw new Unreadable({ line, column: 1, ...notSvg(tag) });
+    if (root === null && element.name !== 'svg')
+      throw new Unreadable({ line, column: 1, ...otherNamespace(tag) });
+    if (open.length >= deepest) throw new Unreadable({ ...here(), ...tooDeep });
     root ??= element;
     open.at(-1)?.children.push(element);
     open.push(element);

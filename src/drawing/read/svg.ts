@@ -4,11 +4,12 @@
  * counted; what cannot be read rightly is refused.
  */
 import type { DrawingFlaw, DrawingRead } from './drawn.js';
-import { paint, type ElementFlaw } from './svg-drawing.js';
+import { paint } from './svg-drawing.js';
 import type { SvgElement } from './svg-element.js';
-import { leftOutOf, sheetsThatMatter } from './svg-left-out.js';
+import { noteSheetsThatMatter } from './svg-left-out.js';
 import { pageOf } from './svg-page.js';
 import { placed, placeIn } from './svg-places.js';
+import type { ElementFlaw } from './svg-sheet.js';
 import { elementsById } from './svg-use.js';
 import { readElements } from './svg-xml.js';
 
@@ -19,10 +20,10 @@ export function readSvg(text: string): DrawingRead {
   const page = pageOf(root);
   if (!page.ok) return { ok: false, flaws: page.flaws.map((flaw) => placed(text, root, flaw)) };
   const { viewport, unit } = page.value;
-  const { curves, omissions, flaws } = paint(root, viewport, elementsById(root));
+  const { curves, leftOut, flaws } = paint(root, viewport, elementsById(root));
   if (flaws.length > 0) return { ok: false, flaws: flaws.map((flaw) => told(text, flaw)) };
-  const leftOut = leftOutOf([...omissions, ...sheetsThatMatter(root)]);
-  return { ok: true, drawn: { curves, unit, yDown: true, leftOut } };
+  noteSheetsThatMatter(root, leftOut);
+  return { ok: true, drawn: { curves, unit, yDown: true, leftOut: leftOut.list() } };
 }
 
 function told(text: string, { element, attribute, ...flaw }: ElementFlaw): DrawingFlaw {
