@@ -112,9 +112,10 @@ function gone(course: Course, { time, lean }: Passing): Sense | null {
 const isOver = ({ script, endsFalling }: Course, { time, rate }: Passing, { share }: Footing): boolean =>
   endsFalling && time > 0 && time >= script.end && !(share === 1 && script.foot !== null) && rate <= 0;
 
-/** For how much of a step the feet pushed the floor, and how much of their reach was left when it began, metres. */
 interface Footing {
+  /** Of a step: for how much of it the feet pushed the floor. */
   readonly share: number;
+  /** How much of their reach was left before it, metres. */
   readonly left: number;
 }
 

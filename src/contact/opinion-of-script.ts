@@ -61,11 +61,11 @@ function opinionBy(scripted: Scripted, step: number): SecondOpinion {
   const start = { lean: (run.legs[0]?.from ?? run.end).lean, rate: 0 };
   const leans = turningLeans(run);
   const [forward, back] = [Math.min(...leans), Math.max(...leans)];
-  const rollOn = (step: number, grip: number): FreeRoll => {
-    const facets = { from: forward - margin, to: back + margin, share: fineShare, step };
+  const rollOn = (grip: number, one = step): FreeRoll => {
+    const facets = { from: forward - margin, to: back + margin, share: fineShare, step: one };
     return rollFreely(course, start, { facets, friction: grip });
   };
-  const onFloor = rollOn(step, friction);
+  const onFloor = rollOn(friction);
   const { slide, lifts } = onFloor;
   const without = (why: string): SecondOpinion => ({
     ...{ compared: [], slide, lifts },
@@ -74,7 +74,7 @@ function opinionBy(scripted: Scripted, step: number): SecondOpinion {
   if (run.leavesFloor) return without('it leaves the floor');
   if (hasFlatBetween(course.profile, forward, back)) return without('flats on the way take energy');
   // What never slid goes the same way on a floor that grips.
-  const gripped = slide === 0 ? onFloor : rollOn(step, Infinity);
+  const gripped = slide === 0 ? onFloor : rollOn(Infinity);
   if (scripted.goesOver !== null && scripted.goesOver === gripped.goesOver)
     return without('it goes over, by both');
   if (scripted.goesOver !== gripped.goesOver) {
@@ -83,7 +83,7 @@ function opinionBy(scripted: Scripted, step: number): SecondOpinion {
       ? without('it is just about to go over')
       : { compared: [compared], slide, lifts, notCovered: never };
   }
-  const coarse = rollOn(2 * step, Infinity);
+  const coarse = rollOn(Infinity, 2 * step);
   const pivots = forward < surface.nose.lean || back > surface.tail.lean;
   const share = energyTolerance * (pivots ? cornerFactor : 1);
   const compared = scripted.peaks.map((peak) => seenAt(peak, gripped, coarse, scripted.settled, share));

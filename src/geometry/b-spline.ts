@@ -3,7 +3,7 @@
  * exactly what it is; rational ones and higher degrees are followed by cubics so closely that nobody can tell.
  *
  * The control points of a span [a, b] are values of its polar form, f(a, …, a, b, …, b) (L. Ramshaw 1989, Blossoms are
- * polar forms, Computer Aided Geometric Design 6, 323-358); weights ride along as a third coordinate.
+ * polar forms, Computer Aided Geometric Design 6, 323-358; cited from memory); weights ride along as a third coordinate.
  */
 import type { Cubic, Piece } from './piece.js';
 import { distance, plus, times, type Point } from './point.js';

@@ -5,7 +5,7 @@
  *     m_(i-1)/h_i + 2 m_i (1/h_i + 1/h_(i+1)) + m_(i+1)/h_(i+1) = 3 ((p_i - p_(i-1))/h_i² + (p_(i+1) - p_i)/h_(i+1)²)
  *
  * and at an end without a direction 2 m_0 + m_1 = 3 (p_1 - p_0)/h_1: it is straight there (C. de Boor, A Practical Guide to
- * Splines, 1978, chapter IV).
+ * Splines, 1978, chapter IV; cited from memory).
  */
 import { solveTridiagonal } from '../numeric/linear.js';
 import type { Cubic } from './piece.js';
@@ -57,3 +57,16 @@ export function throughPoints(
 }
 
 const unit = (way: Point): Point => times(way, 1 / Math.hypot(way.x, way.y));
+
+/** Away from an end its say falls by 2 - √3 a point (of even steps): so many points on it is below rounding. */
+const farFromEnds = 32;
+
+/** The same through points that come back to the first, as smooth there as elsewhere: run round often enough before and after. */
+export function throughPointsRound(points: readonly Point[]): Cubic[] {
+  const before = Math.ceil(farFromEnds / points.length) * points.length;
+  const run = Array.from(
+    { length: before + points.length + farFromEnds + 1 },
+    (_, i) => points[i % points.length]!,
+  );
+  return throughPoints(run, { start: null, end: null }).slice(before, before + points.length);
+}

@@ -37,7 +37,7 @@ export interface ThreeInARow {
 }
 
 /**
- * The same of such rows, one after another (L. H. Thomas’s elimination): good where each number on the diagonal is larger than
+ * The same of such rows, one after another (L. H. Thomas’s elimination, from memory): good where each number on the diagonal is larger than
  * the two beside it together.
  */
 export function solveTridiagonal(rows: readonly ThreeInARow[], b: readonly number[]): number[] {

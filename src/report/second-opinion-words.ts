@@ -38,10 +38,11 @@ export function secondLine({ opinions, design }: CheckResult): string {
   return `A second calculation, of a body free to slide and lift, agrees for ${whoAgrees(asked)}${slides}${off}.`;
 }
 
-/** Only the first sitter is calculated twice. */
+/** Of sitters only the first is calculated twice; the chair itself empty or with a child on its tails. */
 function whoAgrees(asked: readonly Asked[]): string {
-  const sitter = asked.find(([{ load }]) => load.sitter !== null)?.[0].load.sitter ?? null;
-  return sitter === null ? 'the empty chair' : `the empty chair and ${sitter}`;
+  const sitters = new Set(asked.map(([{ load }]) => load.sitter).filter((sitter) => sitter !== null));
+  const alone = asked.some(([{ load }]) => load.sitter === null) ? ['the empty chair'] : [];
+  return [...alone, ...sitters].join(' and ');
 }
 
 const slideOf = ([, { slide }]: Asked): number => Math.abs(slide ?? 0);

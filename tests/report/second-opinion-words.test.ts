@@ -57,6 +57,17 @@ describe('a second calculation', () => {
     expect(secondLine(told({ slide: 0.001 }))).not.toContain('slides about');
   });
 
+  it('names who it is of', () => {
+    const only = (id: string) => {
+      const opinions = [...twice.opinions!].filter(([{ load }]) => load.id === id);
+      return secondLine({ ...twice, opinions: new Map(opinions) });
+    };
+    const sitter = twice.people.persons[0]!.name;
+    expect(secondLine(twice)).toContain(`agrees for the empty chair and ${sitter}`);
+    expect(only('empty')).toContain('agrees for the empty chair.');
+    expect(only('seated')).toContain(`agrees for ${sitter}.`);
+  });
+
   it('that could compare nothing says that', () => {
     const flat = {
       ...twice,

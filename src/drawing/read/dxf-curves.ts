@@ -8,7 +8,7 @@ import { bulgedPiece } from '../../geometry/bulge.js';
 import { fullTurn } from '../../geometry/lean.js';
 import type { Piece } from '../../geometry/piece.js';
 import { distance, type Point } from '../../geometry/point.js';
-import { throughPoints } from '../../geometry/through-points.js';
+import { throughPoints, throughPointsRound } from '../../geometry/through-points.js';
 import { shown, type Group, type Tag } from './dxf-groups.js';
 import { flagsOf, numberOf, numbersOf, placeOf, placesOf, tagOf, valueOf } from './dxf-values.js';
 import { Unreadable } from './unreadable.js';
@@ -168,6 +168,10 @@ function fitted(group: Group, closed: boolean): Curve {
       ...{ line: group.line, expected: 'SPLINE with control points, or with two points it goes through' },
       found: `${points.length}`,
     });
+  if (closed && points.length > 2) {
+    const again = distance(points[0]!, points.at(-1)!) === 0;
+    return { pieces: throughPointsRound(again ? points.slice(0, -1) : points), closed };
+  }
   const direction = (code: number): Point | null => {
     if (tagOf(group, code) === undefined) return null;
     const way = placeOf(group, code);

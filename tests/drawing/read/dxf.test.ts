@@ -186,6 +186,32 @@ describe('an entity', () => {
   });
 });
 
+describe('a closed SPLINE told by the points that it goes through', () => {
+  const ring = Array.from(
+    { length: 8 },
+    (_, i) => [Math.cos((i * Math.PI) / 4), Math.sin((i * Math.PI) / 4)] as const,
+  );
+  const spline = (...points: (readonly [number, number])[]): Tags => [
+    ...[0, 'SPLINE', 8, '0', 70, 1, 71, 3],
+    ...points.flatMap(([x, y]) => [11, x, 21, y]),
+  ];
+
+  it.each([
+    ['each once', ring],
+    ['the first again', [...ring, ring[0]!]],
+  ])('is as smooth at its first point as at all others: %s', (_, points) => {
+    const [{ pieces, closed }] = curves(spline(...points)) as [DrawnCurve];
+    expect([pieces.length, closed]).toEqual([8, true]);
+    // Eight points on a circle: all pieces are alike, and square to the radius at each.
+    const middles = pieces.map((piece) => pointOn(piece, 0.5)).map(({ x, y }) => Math.hypot(x, y));
+    for (const middle of middles) expect(middle).toBeCloseTo(middles[0]!, 12);
+    expect(middles[0]).toBeCloseTo(1, 2);
+    const [first] = pieces;
+    if (first?.kind !== 'cubic') throw new RangeError('no cubic');
+    expect(first.control1.x).toBeCloseTo(1, 12);
+  });
+});
+
 describe('a block', () => {
   const half = block('half', 1, 0, arc(1, 0, 1, 0, 180), line(0, 0, 2, 0));
   const of = (...inserts: Tags[]) => drawn(dxf(inserts, { blocks: [half] })).curves;
