@@ -67,6 +67,7 @@ function movedBy({ shape, faults }: Outlined, motion: RigidMotion): Outlined {
       outline,
       solids: outline.map(({ boundary }) => boundary),
       ends: one && other ? [one, other] : null,
+      drawn: shape.drawn,
       moments: movedMoments(shape.moments, motion),
     },
   };
@@ -109,11 +110,11 @@ const leftwards = ({ side }: PartInSI): number => ({ left: 1, right: -1, both: 0
 /** A prism across the chair: m = ρ A b (or as weighed), I = m J / A, for all pieces of the part. */
 function weigh(
   part: PartInSI,
-  { outline, moments: { area, centroid, polar } }: NonNullable<Outlined['shape']>,
+  { outline, drawn, moments: { area, centroid, polar } }: NonNullable<Outlined['shape']>,
 ): ChairPart {
   const { name, count, across } = part;
   const one = part.mass ?? (part.density ?? NaN) * area * (across ?? NaN);
   if (!(one > 0)) throw new RangeError(`weigh: part ${name} of ${one} kg`);
   const mass = count * one;
-  return { name, count, across, outline, mass, centre: centroid, inertia: (mass * polar) / area };
+  return { name, count, across, outline, drawn, mass, centre: centroid, inertia: (mass * polar) / area };
 }

@@ -7,6 +7,7 @@ import type { Profile } from '../geometry/profile.js';
 import type { RunningSurface } from '../geometry/running-surface.js';
 import type { SurfaceShape } from '../geometry/surface-shape.js';
 import type { MassProperties } from '../mass.js';
+import type { TakenFromFile } from './part-outline.js';
 
 /** Something that weighs; mass and inertia are those of all pieces. */
 export interface Weighed extends MassProperties {
@@ -19,6 +20,8 @@ export interface ChairPart extends Weighed {
   readonly outline: Outline;
   /** Size of one piece across the chair, metres; null where the design does not say. */
   readonly across: number | null;
+  /** What of it was taken from drawing files. */
+  readonly drawn: readonly TakenFromFile[];
 }
 
 export interface Chair {

@@ -1,6 +1,7 @@
 /** The words of a part's outline built into solids, with the ends that a rocker states of its bottom edge. */
 import type { OutlineInSI } from '../design/design.js';
-import { drawnOutlines } from '../drawing/read/outlines.js';
+import type { LeftOut } from '../drawing/read/drawn.js';
+import { drawnOutlines, type DrawnOutlines } from '../drawing/read/outlines.js';
 import type { Flaw } from '../geometry/flaw.js';
 import { outlineFlaws } from '../geometry/flaws.js';
 import type { Loop, Outline } from '../geometry/piece.js';
@@ -17,6 +18,16 @@ export interface PartOutline {
   readonly solids: readonly Loop[];
   /** Ends of a rocker's bottom edge; null when no word of the part is a rocker. */
   readonly ends: readonly [Point, Point] | null;
+  /** What was taken of drawing files, in the order of its words. */
+  readonly drawn: readonly TakenFromFile[];
+}
+
+/** The outlines that a drawing file gave. */
+export interface TakenFromFile extends Omit<DrawnOutlines, 'loops'> {
+  readonly file: string;
+  /** Metres a unit: as the file declares it and as the design states it; null: not at all. */
+  readonly units: { readonly declared: number | null; readonly stated: number | null };
+  readonly leftOut: readonly LeftOut[];
 }
 
 /** A flaw and the outline of the list that has it; null: the list as a whole. */
@@ -29,7 +40,8 @@ export type BuiltOutline =
   ({ readonly ok: true } & PartOutline) | { readonly ok: false; readonly faults: readonly OutlineFault[] };
 
 interface Word {
-  readonly loops: readonly { readonly boundary: Loop; readonly hole: boolean }[];
+  readonly loops: DrawnOutlines['loops'];
+  readonly drawn?: TakenFromFile;
   readonly ends: readonly [Point, Point] | null;
 }
 
@@ -46,7 +58,8 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
   const [only] = words;
   if (words.length === 1 && cannotCrossItself(only!) && !only!.hole) {
     const [{ boundary }] = loops as [(typeof loops)[0]];
-    return { ok: true, outline: [{ boundary, holes: [] }], solids: [boundary], ends: built[0]!.ends };
+    const outline = [{ boundary, holes: [] }];
+    return { ok: true, outline, solids: [boundary], ends: built[0]!.ends, drawn: [] };
   }
   const judged = outlineFlaws(loops);
   if ('flaws' in judged)
@@ -56,7 +69,8 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
     };
   const ends = built.find((word, i) => word.ends !== null && !words[i]!.hole)?.ends ?? null;
   const solids = judged.outline.map(({ boundary }) => boundary);
-  return { ok: true, outline: judged.outline, solids, ends };
+  const drawn = built.flatMap((word) => word.drawn ?? []);
+  return { ok: true, outline: judged.outline, solids, ends, drawn };
 }
 
 /** Of a rocker one arc: a band of a circle of less than a full turn, less deep than its radius. */
@@ -77,10 +91,17 @@ function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
       return made.ok ? { loops: made.boundaries.map((boundary) => ({ boundary, hole })), ends: null } : made;
     }
     case 'drawing': {
-      const made = drawnOutlines(word.drawn, word.asked);
+      const { file, drawn, asked } = word;
+      const made = drawnOutlines(drawn, asked);
       if (!made.ok) return made;
-      // Cut out as a whole: what was an island is a hole no more.
-      return { loops: made.loops.map((loop) => ({ ...loop, hole: loop.hole !== hole })), ends: null };
+      const { box, duplicates, leftOpen } = made;
+      const units = { declared: drawn.unit, stated: asked.unit };
+      return {
+        // Cut out as a whole: what was an island is a hole no more.
+        loops: made.loops.map((loop) => ({ ...loop, hole: loop.hole !== hole })),
+        ends: null,
+        drawn: { file, units, box, duplicates, leftOpen, leftOut: drawn.leftOut },
+      };
     }
     case 'bar':
       return single(bar(word), hole);

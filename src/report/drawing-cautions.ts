@@ -1,41 +1,37 @@
 /** What was taken from drawing files: how large it came out, so that a wrong unit is seen, and what was left out. */
+import type { TakenFromFile } from '../chair/part-outline.js';
 import type { CheckResult } from '../check-design.js';
-import type { LeftOut } from '../drawing/read/drawn.js';
-import { drawnOutlines } from '../drawing/read/outlines.js';
 import { formatInches, formatMillimetres, formatNumber } from '../quantity/print.js';
 
-export const drawingCautions = ({ design }: CheckResult): string[] => {
-  const files = new Map<string, readonly LeftOut[]>();
-  const sizes = design.parts.flatMap(({ name, outline }) =>
-    outline.flatMap((word) => {
-      if (word.word !== 'drawing') return [];
-      const { file, drawn, asked } = word;
-      const found = drawnOutlines(drawn, asked);
-      if (!found.ok) return [];
-      files.set(file, drawn.leftOut);
-      const { left, right, foot, top } = found.box;
-      const said = `${name}, from ${file}: ${size(right - left, top - foot)}. Is that its size?`;
-      return [[said, ...notTaken(found.duplicates, found.leftOpen)].join(' ')];
-    }),
-  );
-  const others = [...files].flatMap(([file, leftOut]) =>
-    leftOut.length > 0 ? [sayLeftOut(file, leftOut)] : [],
-  );
-  return [...sizes, ...others];
-};
-
-const size = (width: number, height: number): string =>
-  `${formatMillimetres(width, 1)} by ${formatMillimetres(height, 1)}, or ${formatInches(width, 64)} by ${formatInches(height, 64)}`;
-
-function notTaken(duplicates: number, open: number): string[] {
-  const twice = duplicates > 0 ? [`Drawn twice and taken once: ${formatNumber(duplicates, 0)}.`] : [];
-  return open > 0 ? [...twice, `Lines that do not close, left out: ${formatNumber(open, 0)}.`] : twice;
+export function drawingCautions({ chair: { parts } }: CheckResult): string[] {
+  const taken = parts.flatMap(({ name, drawn }) => drawn.map((one) => ({ name, one })));
+  const files = new Map(taken.map(({ one }) => [one.file, one]));
+  return [
+    ...taken.map(({ name, one }) => saySize(name, one)),
+    ...[...files.values()].flatMap((one) => [...sayUnits(one), ...sayLeftOut(one)]),
+  ];
 }
 
-const sayLeftOut = (file: string, leftOut: readonly LeftOut[]): string =>
-  `Left out of ${file}: ${leftOut
-    .map(
-      ({ what, why, count, line }) =>
-        `${formatNumber(count, 0)} ${what}, ${why} (line ${formatNumber(line, 0)})`,
-    )
-    .join('; ')}.`;
+function saySize(name: string, { file, box, duplicates, leftOpen }: TakenFromFile): string {
+  const { left, right, foot, top } = box;
+  const twice = duplicates > 0 ? [`Drawn twice and taken once: ${formatNumber(duplicates, 0)}.`] : [];
+  const open = leftOpen > 0 ? [`Lines that do not close, left out: ${formatNumber(leftOpen, 0)}.`] : [];
+  const size = sizeInBoth(right - left, top - foot);
+  return [`${name}, from ${file}: ${size}. Is that its size?`, ...twice, ...open].join(' ');
+}
+
+const sizeInBoth = (width: number, height: number): string =>
+  `${formatMillimetres(width, 1)} by ${formatMillimetres(height, 1)}, or ${formatInches(width, 64)} by ${formatInches(height, 64)}`;
+
+/** The design’s word counts, as files often declare what nobody meant. */
+function sayUnits({ file, units: { declared, stated } }: TakenFromFile): string[] {
+  if (declared === null || stated === null || declared === stated) return [];
+  const [own, asked] = [declared, stated].map((metres) => formatNumber(1000 * metres, 4));
+  return [`${file} says that its unit is ${own} mm long; it was read with the ${asked} mm of this design.`];
+}
+
+const sayLeftOut = ({ file, leftOut }: TakenFromFile): string[] =>
+  leftOut.length > 0 ? [`Left out of ${file}: ${leftOut.map(sayOne).join('; ')}.`] : [];
+
+const sayOne = ({ what, why, count, line }: TakenFromFile['leftOut'][number]): string =>
+  `${formatNumber(count, 0)} ${what}, ${why} (line ${formatNumber(line, 0)})`;

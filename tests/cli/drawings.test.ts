@@ -75,6 +75,15 @@ describe('a rocker drawn in a file', () => {
     expect(stdout.replaceAll(/\s+/g, ' ')).toContain('Left out of chair.dxf: 1 TEXT, not a line that is cut');
   });
 
+  it('is told where the design states other units than the file', async () => {
+    const { stdout } = await trueroll(['check', 'shop/chair.yaml'], {
+      files: files('file: chair.dxf, units: cm'),
+    });
+    expect(stdout.replaceAll(/\s+/g, ' ')).toContain(
+      'chair.dxf says that its unit is 25.4 mm long; it was read with the 10 mm of this design.',
+    );
+  });
+
   it('stands in sweeps too', async () => {
     const argv = ['sweep', 'shop/chair.yaml', '--vary', 'seat=4 in, 5 in', '--format', 'csv'];
     const [drawn, wanted] = [
