@@ -24,10 +24,24 @@ async function bundledPackages(): Promise<string[]> {
   return [...new Set(packages)].toSorted();
 }
 
-/** What stands for the licence of packages that carry no file of it: its name, and whose it is, by the package. */
-const licencesNotCarried: Readonly<Record<string, string>> = {
-  saxes: 'The ISC License\n\nCopyright (c) Contributors',
-};
+/** The ISC licence as the Open Source Initiative publishes it, lines broken as they may be. */
+const isc = (whose: string): string =>
+  [
+    `The ISC License\n\nCopyright (c) ${whose}\n`,
+    'Permission to use, copy, modify, and/or distribute this software for any',
+    'purpose with or without fee is hereby granted, provided that the above',
+    'copyright notice and this permission notice appear in all copies.\n',
+    'THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES',
+    'WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF',
+    'MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR',
+    'ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES',
+    'WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN',
+    'ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR',
+    'IN CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.',
+  ].join('\n');
+
+/** Of packages that carry no file of it, by what they declare. */
+const licencesNotCarried: Readonly<Record<string, string>> = { saxes: isc('Contributors') };
 
 function licenceOf(name: string): string {
   const folder = `node_modules/${name}`;

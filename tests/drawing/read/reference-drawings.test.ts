@@ -1,33 +1,16 @@
-/**
- * Drawings that nobody here drew, against areas and moments worked out elsewhere (ezdxf 0.18.1, polygons refined and
- * extrapolated). They are not part of this project: a folder beside it, or TRUEROLL_DRAWINGS.
- */
-import { existsSync, readFileSync } from 'node:fs';
-import process from 'node:process';
+/** DXF drawings from elsewhere, against what was worked out of them elsewhere. */
 import { describe, expect, it } from 'vitest';
-import { readDxf } from '../../../src/drawing/read/dxf.js';
+import { readDrawing } from '../../../src/drawing/read/read-drawing.js';
 import { drawnOutlines } from '../../../src/drawing/read/outlines.js';
 import { loopMoments } from '../../../src/geometry/area-moments.js';
-
-const folder = process.env['TRUEROLL_DRAWINGS'] ?? '../shared/drawings';
-const isThere = existsSync(`${folder}/reference.csv`);
-if (!isThere) console.log(`SKIPPED: no drawings in ${folder}`);
+import { areDrawingsThere, drawingBytes, referenceRows } from './reference-table.js';
 
 const wholeDrawing = {
   ...{ layer: null, id: null, unit: 1, origin: { x: 0, y: 0 }, turn: 0, mirror: false, join: null },
 };
 
-/** Rows of the table, cells by their heads; quoted cells may hold commas. */
-function rows(): Record<string, string>[] {
-  const [head, ...lines] = readFileSync(`${folder}/reference.csv`, 'utf8').trim().split(/\r?\n/);
-  const cells = (text: string) =>
-    [...text.matchAll(/("([^"]*)"|[^,]*)(,|$)/g)].map(([, plain, quoted]) => quoted ?? plain ?? '');
-  const names = cells(head!);
-  return lines.map((text) => Object.fromEntries(cells(text).map((cell, i) => [names[i]!, cell])));
-}
-
 function outlinesIn(file: string) {
-  const read = readDxf(readFileSync(`${folder}/${file}`, 'latin1'));
+  const read = readDrawing(drawingBytes(file));
   if (!read.ok) throw new RangeError(JSON.stringify(read.flaws));
   const found = drawnOutlines(read.drawn, wholeDrawing);
   if (!found.ok) throw new RangeError(JSON.stringify(found.flaws));
@@ -49,15 +32,10 @@ function net({ loops }: ReturnType<typeof outlinesIn>) {
   return { area, x, y, polar };
 }
 
-describe.runIf(isThere)('a drawing from elsewhere', () => {
-  const closed = (isThere ? rows() : []).filter(
-    ({ file, subset, n_closed: count }) => file!.endsWith('.dxf') && subset === '' && Number(count) > 0,
-  );
-
-  it.each(closed.map((row) => [row['file']!, row] as const))(
+describe.runIf(areDrawingsThere)('a drawing from elsewhere', () => {
+  it.each(referenceRows('.dxf').map((row) => [row.file, row] as const))(
     '%s has the reference’s outlines',
-    (file, row) => {
-      const wanted = (name: string): number => Number(row[name]);
+    (file, { number: wanted }) => {
       const found = outlinesIn(file);
       const { area, x, y, polar } = net(found);
       expect([found.curves, found.loops.length]).toEqual([wanted('n_curves'), wanted('n_closed')]);
@@ -76,12 +54,12 @@ describe.runIf(isThere)('a drawing from elsewhere', () => {
     ['cadquery-rational_spline.dxf', '5 knots'],
     ['trimesh-uc.r12b.dxf', 'a binary one'],
   ])('%s is refused: %s', (file, found) => {
-    const read = readDxf(readFileSync(`${folder}/${file}`, 'latin1'));
+    const read = readDrawing(drawingBytes(file));
     expect(read).toMatchObject({ ok: false, flaws: [{ found }] });
   });
 
   it('that does not close is refused with the place and the size of it', () => {
-    const read = readDxf(readFileSync(`${folder}/trimesh-broken_loop.dxf`, 'latin1'));
+    const read = readDrawing(drawingBytes('trimesh-broken_loop.dxf'));
     if (!read.ok) throw new RangeError('refused');
     const found = drawnOutlines(read.drawn, { ...wholeDrawing, unit: 1e-3 });
     expect(found).toMatchObject({
