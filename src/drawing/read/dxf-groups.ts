@@ -31,6 +31,7 @@ export function* groupsOf(text: string): Generator<Group> {
     if (written === null) throw truncated(lines.count());
     const codeLine = lines.count();
     const code = written.trim();
+    if (!codePattern.test(code) && type === '') throw noDxf(codeLine, shown(code));
     if (!codePattern.test(code))
       throw new Unreadable({
         line: codeLine,
@@ -43,19 +44,21 @@ export function* groupsOf(text: string): Generator<Group> {
     const tag = { code: Number(code), value: value.trim(), line: codeLine + 1 };
     if (tag.code === comment) continue;
     if (tag.code !== 0) {
-      if (type === '') throw noDxf(codeLine, tag);
+      if (type === '') throw noDxf(codeLine, pairOf(tag));
       tags.push(tag);
       continue;
     }
     if (type !== '') yield { type, line: at, tags };
     if (tag.value === 'EOF') return;
-    if (type === '' && tag.value !== 'SECTION') throw noDxf(codeLine, tag);
+    if (type === '' && tag.value !== 'SECTION') throw noDxf(codeLine, pairOf(tag));
     [type, at, tags] = [tag.value, tag.line, []];
   }
 }
 
-const noDxf = (line: number, { code, value }: Tag): Unreadable =>
-  new Unreadable({ line, expected: 'a DXF file: 0, SECTION', found: `${code}, ${shown(value)}` });
+const noDxf = (line: number, found: string): Unreadable =>
+  new Unreadable({ line, expected: 'a DXF file, which begins with 0 and SECTION', found });
+
+const pairOf = ({ code, value }: Tag): string => `${code} and ${shown(value)}`;
 
 const truncated = (line: number): Unreadable =>
   new Unreadable({

@@ -336,7 +336,12 @@ describe('the file', () => {
   const hostile: [string, string, object][] = [
     ['binary', 'AutoCAD Binary DXF\r\n\u001a\u0000', { line: 1, found: 'a binary one' }],
     ['cut off', good.slice(0, -12), { found: 'the end of it' }],
-    ['no DXF', 'hello\nworld\n', { line: 1 }],
+    [
+      'no DXF',
+      'hello\nworld\n',
+      { line: 1, expected: 'a DXF file, which begins with 0 and SECTION', found: '"hello"' },
+    ],
+    ['no DXF but numbers', '7\n8\n', { line: 1, found: '7 and "8"' }],
     ['empty', '', { line: 0 }],
     [
       'a word for a number',
