@@ -16,6 +16,8 @@ import { readDesign } from './design/read-design.js';
 import { designBuilder } from './explore/design-function.js';
 import { remediesFor, type Remedies, type RemedySettings } from './explore/remedies.js';
 import { mostDelicate, type Delicate } from './explore/most-delicate.js';
+import { unsmoothed, type Unsmoothed } from './explore/unsmoothed.js';
+import { once } from './kept.js';
 import { loadsOf, whyNotRolled } from './loads/loads-of.js';
 import type { People } from './loads/people.js';
 import { measureLoad } from './measures/catalogue.js';
@@ -36,6 +38,8 @@ export interface CheckResult {
   readonly remedies: Remedies;
   /** The sizes that use up a limit first; none for values other than the file’s. Worked out when it is asked for. */
   readonly delicate: () => readonly Delicate[];
+  /** Empty, and with the first sitter, with lines of drawings left as lines; none where none became curves. Worked out alike. */
+  readonly unsmoothed: () => readonly Unsmoothed[];
 }
 
 /** As many as the first screen has lines for. */
@@ -60,7 +64,8 @@ export function checkDesign(
   if (!built.ok) return built;
   const delicate = (): readonly Delicate[] => (values ? [] : mostDelicate(read.value, mostTold));
   const { design, chair, people } = built;
-  return { ok: true, value: { file, ...checkChair(design, chair, people), delicate } };
+  const asLines = once(() => unsmoothed(read.value, chair, values));
+  return { ok: true, value: { file, ...checkChair(design, chair, people), delicate, unsmoothed: asLines } };
 }
 
 /** The same from numbers on: rolls the chair under every load and judges every limit. */
@@ -68,7 +73,7 @@ export function checkChair(
   design: DesignInSI,
   chair: Chair,
   people: People,
-): Omit<CheckResult, 'file' | 'delicate'> {
+): Omit<CheckResult, 'file' | 'delicate' | 'unsmoothed'> {
   const loads = rollLoads(chair, loadsOf(design, chair, people), design.floor.rolling).map((record) => ({
     record,
     measured: measureLoad(record),

@@ -94,13 +94,13 @@ function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
       const { file, drawn, asked } = word;
       const made = drawnOutlines(drawn, asked);
       if (!made.ok) return made;
-      const { box, duplicates, leftOpen } = made;
+      const { box, duplicates, leftOpen, smoothing } = made;
       const units = { declared: drawn.unit, stated: asked.unit };
       return {
         // Cut out as a whole: what was an island is a hole no more.
         loops: made.loops.map((loop) => ({ ...loop, hole: loop.hole !== hole })),
         ends: null,
-        drawn: { file, units, box, duplicates, leftOpen, leftOut: drawn.leftOut },
+        drawn: { file, units, box, duplicates, leftOpen, smoothing, leftOut: drawn.leftOut },
       };
     }
     case 'bar':

@@ -74,15 +74,19 @@ function outlineInSI(
 }
 
 function askedInSI(drawing: NonNullable<WrittenOutline['drawing']>, si: InSI): Asked {
-  const { layer = null, id = null, units, origin, turn, mirror = false, join } = drawing;
+  const { layer = null, id = null, units, origin, turn, mirror = false, join, smooth } = drawing;
   return {
     ...{ layer, id, mirror },
     unit: units === undefined ? null : metresPer[units],
     origin: origin ? pointInSI(origin, si) : { x: 0, y: 0 },
     turn: turn ? si(turn) : 0,
     join: orNull(join, si),
+    smooth: typeof smooth === 'object' ? si(smooth) : smooth === true ? usuallySmoothed : null,
   };
 }
+
+/** Metres, for `smooth: true`: as far as a band saw goes astray without being seen (common practice, no source). */
+const usuallySmoothed = 1e-4;
 
 function arcsInSI(radius: WrittenRadius, si: InSI): RockerArcInSI[] {
   if (!Array.isArray(radius)) return [{ radius: si(radius), until: null }];

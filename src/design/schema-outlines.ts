@@ -88,8 +88,8 @@ function untilTheNext(arcs: readonly unknown[], context: z.RefinementCtx): void 
   });
 }
 
-function drawingSchema({ value, length, size, point }: ValueSchemas) {
-  const drawing = block('a drawing: file, layer or id', {
+function drawingSchema({ value, size, point }: ValueSchemas) {
+  return block('a drawing: file, layer or id', {
     file: text('the name of a DXF or SVG file'),
     layer: text('a layer').optional(),
     id: text('an id').optional(),
@@ -97,12 +97,7 @@ function drawingSchema({ value, length, size, point }: ValueSchemas) {
     origin: point.optional(),
     turn: value('angle').optional(),
     mirror: z.boolean({ error: 'true or false' }).optional(),
-    smooth: z.union([length, z.boolean()], { error: 'a length, true or false' }).optional(),
+    smooth: z.union([size, z.boolean()], { error: 'a length, true or false' }).optional(),
     join: size.optional(),
-  });
-  return rule(drawing, ({ has, say }) => {
-    if (!has('smooth')) return;
-    const expected = 'no `smooth`: curves are taken as they are drawn in this version';
-    say({ onKey: true, expected, found: '`smooth`' }, 'smooth');
   });
 }

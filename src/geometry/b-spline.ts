@@ -6,7 +6,7 @@
  * polar forms, Computer Aided Geometric Design 6, 323-358; cited from memory); weights ride along as a third coordinate.
  */
 import type { Cubic, Piece } from './piece.js';
-import { distance, plus, times, type Point } from './point.js';
+import { distance, minus, plus, times, type Point } from './point.js';
 
 export interface BSpline {
   readonly degree: number;
@@ -20,8 +20,11 @@ export interface BSpline {
 /** w x, w y, w */
 type Weighted = readonly [number, number, number];
 
-/** The curve between its `degree`-th knots from either end. */
-export function bSplinePieces(spline: BSpline): Piece[] {
+/**
+ * The curve between its `degree`-th knots from either end.
+ * @param closeness what cubics may be off it where it is none itself, as a share of its size
+ */
+export function bSplinePieces(spline: BSpline, closeness = asGoodAsExact): Piece[] {
   const { degree, knots, points, weights } = spline;
   const weighted = points.map(({ x, y }, i): Weighted => {
     const w = weights?.[i] ?? 1;
@@ -44,8 +47,31 @@ export function bSplinePieces(spline: BSpline): Piece[] {
   return pieces;
 }
 
-/** So much of the curve’s size cubics may be off one that they follow. */
-const closeness = 1e-10;
+const asGoodAsExact = 1e-10;
+
+/** Where it is at a parameter. */
+export function bSplineAt({ degree, knots, points, weights }: BSpline, at: number): Point {
+  let span = degree;
+  while (span + 1 < points.length && at >= knots[span + 1]!) span++;
+  const weighted = points.map(({ x, y }, i): Weighted => {
+    const w = weights?.[i] ?? 1;
+    return [w * x, w * y, w];
+  });
+  return placeAt(polar(knots, weighted, span, Array<number>(degree).fill(at)));
+}
+
+/** How fast it goes there, as a B-spline of one degree less: k (p_(i+1) - p_i)/(t_(i+k+1) - t_(i+1)). */
+export function rateOf({ degree, knots, points, weights }: BSpline): BSpline {
+  if (weights !== null) throw new RangeError('rateOf: a rational B-spline');
+  return {
+    degree: degree - 1,
+    knots: knots.slice(1, -1),
+    points: points
+      .slice(1)
+      .map((point, i) => times(minus(point, points[i]!), degree / (knots[i + degree + 1]! - knots[i + 1]!))),
+    weights: null,
+  };
+}
 
 /** The polar form of a span at as many arguments as the degree, by de Boor’s triangle. */
 function polar(

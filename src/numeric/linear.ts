@@ -73,3 +73,21 @@ export function shortestSolution(
 
 const dotOf = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, i) => sum + value * b[i]!, 0);
+
+/**
+ * The x for which A x comes nearest to b, more equations than unknowns: AᵀA x = Aᵀb.
+ * @returns null when they do not decide it
+ */
+export function leastSquares(rows: readonly (readonly number[])[], b: readonly number[]): number[] | null {
+  const columns = rows[0]!.length;
+  const products = Array.from({ length: columns }, () => new Array<number>(columns).fill(0));
+  const wanted = new Array<number>(columns).fill(0);
+  rows.forEach((row, j) => {
+    for (let i = 0; i < columns; i++) {
+      if (row[i] === 0) continue;
+      wanted[i]! += row[i]! * b[j]!;
+      for (let k = 0; k < columns; k++) products[i]![k]! += row[i]! * row[k]!;
+    }
+  });
+  return solveLinear(products, wanted);
+}

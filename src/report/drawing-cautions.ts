@@ -1,13 +1,16 @@
 /** What was taken from drawing files: how large it came out, so that a wrong unit is seen, and what was left out. */
 import type { TakenFromFile } from '../chair/part-outline.js';
 import type { CheckResult } from '../check-design.js';
+import { saySmoothing, sayUnsmoothed } from './smoothing-words.js';
 import { formatInches, formatMillimetres, formatNumber } from '../quantity/print.js';
 
-export function drawingCautions({ chair: { parts } }: CheckResult): string[] {
+export function drawingCautions(result: CheckResult): string[] {
+  const { parts } = result.chair;
   const taken = parts.flatMap(({ name, drawn }) => drawn.map((one) => ({ name, one })));
   const files = new Map(taken.map(({ one }) => [one.file, one]));
   return [
-    ...taken.map(({ name, one }) => saySize(name, one)),
+    ...taken.flatMap(({ name, one }) => [saySize(name, one), ...saySmoothing(name, one)]),
+    ...sayUnsmoothed(result),
     ...[...files.values()].flatMap((one) => [...sayUnits(one), ...sayLeftOut(one)]),
   ];
 }

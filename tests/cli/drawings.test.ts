@@ -1,7 +1,7 @@
 /** Parts drawn in files beside the design: they weigh, rest and rock as the same part written out. */
 import { describe, expect, it } from 'vitest';
 import type { ReportObject } from '../../src/report/schema.js';
-import { circle, dxf, polyline, type Tags } from '../drawing/read/dxf-text.js';
+import { arc, circle, dxf, polyline, type Tags } from '../drawing/read/dxf-text.js';
 import { trueroll } from '../stand-in-world.js';
 
 const radius = 42;
@@ -40,7 +40,9 @@ async function reportOf(
   path: string,
   of: Readonly<Record<string, string | Uint8Array>>,
 ): Promise<ReportObject> {
-  const { stdout, stderr } = await trueroll(['check', path, '--format', 'json'], { files: of });
+  const { stdout, stderr } = await trueroll(['check', path, '--format', 'json', '--no-second-opinion'], {
+    files: of,
+  });
   expect(stderr).toBe('');
   return JSON.parse(stdout) as ReportObject;
 }
@@ -103,7 +105,8 @@ describe('a rocker drawn in a file', () => {
       { 'shop/odd.dxf': dxf([circle(0, 0, -1)]) },
       'group 40 above 0, in line 32 of odd.dxf, found "-1"',
     ],
-    ['file: chair.dxf, smooth: 0.1 mm', {}, 'found `smooth`'],
+    ['file: chair.dxf, smooth: -0.1 mm', {}, 'expected more than 0'],
+    ['file: chair.dxf, smooth: much', {}, 'much'],
   ])('{ %s } is refused', async (asked, others, words) => {
     const { code, stdout, stderr } = await trueroll(['check', 'shop/chair.yaml'], {
       files: files(asked, others),
@@ -112,6 +115,128 @@ describe('a rocker drawn in a file', () => {
     expect(stderr).toContain(words);
   });
 });
+
+/** The bottom of the band drawn in other ways; its top is one arc, drawn back. */
+const bottoms: Readonly<Record<string, readonly Tags[]>> = {
+  'as one arc': [arcDrawn(radius, 270 - 22, 270 + 22)],
+  'as three arcs': [
+    arcDrawn(radius, 270 - 22, 260),
+    arcDrawn(radius, 260, 271.5),
+    arcDrawn(radius, 271.5, 270 + 22),
+  ],
+  'as a rational spline': [spline(rational(radius), 2)],
+  'as a spline through places 4° apart': [throughSpline(4)],
+  'as lines 1° long': [linesDrawn(1)],
+  'as lines 1° long, written to thousandths of an inch': [linesDrawn(1, 3)],
+  'as loose lines half a degree long': looseLines(0.5),
+};
+
+describe('a 42 in arc', () => {
+  const top = [
+    arcDrawn(radius - 2, 270 - 22, 270 + 22),
+    ...[-half, half].map((lean) => [
+      ...[0, 'LINE', 8, '0', 10, at(radius, lean)[0], 20, at(radius, lean)[1]],
+      ...[11, at(radius - 2, lean)[0], 21, at(radius - 2, lean)[1]],
+    ]),
+  ];
+  const asked = 'file: chair.dxf, smooth: 0.1 mm, join: 0.03 mm';
+
+  it.each(Object.entries(bottoms))(
+    'drawn %s rests within 0.01° and rocks within 0.1 % of what it is',
+    async (_, bottom) => {
+      const of = files(asked, { 'shop/chair.dxf': dxf([...bottom, ...top], { header: inches }) });
+      const [drawn, wanted] = [await reportOf('shop/chair.yaml', of), await reportOf('written.yaml', of)];
+      const [seen, said] = [drawn, wanted].map(({ loads }) => loads[0]!.measures);
+      expect(Math.abs(seen!.restAngleDeg! - said!.restAngleDeg!)).toBeLessThan(0.01);
+      for (const key of ['periodS', 'periodAtSwingS', 'rockerEndBackDeg'] as const)
+        expect(Math.abs(seen![key]! / said![key]! - 1), key).toBeLessThan(1e-3);
+      expect(seen!.restCount).toBe(1);
+    },
+  );
+
+  it('drawn as lines is told to be: what was made of them, and what they would do', async () => {
+    const lines = files(asked, { 'shop/chair.dxf': dxf([linesDrawn(44 / 45), ...top], { header: inches }) });
+    const { stdout } = await trueroll(['check', 'shop/chair.yaml', '--no-second-opinion'], { files: lines });
+    const words = stdout.replaceAll(/\s+/g, ' ');
+    expect(words).toContain(
+      'rocker, from chair.dxf: 45 lines were read as 1 arc, 0.039 mm from them at most, radii as drawn to 0.001 %.',
+    );
+    expect(words).toMatch(
+      /Left as lines it would do otherwise\. empty: it would settle 0° farther (back|forward), and its smallest rock has no time of its own \(rests on a flat 18 mm long: no small swing\)\./,
+    );
+  });
+
+  it.each([
+    ['true', 'read as 1 arc'],
+    ['0.03 mm', 'no lines that stand for a curve were found to smooth'],
+  ])('is smoothed as far as it may be: %s', async (smooth, words) => {
+    const of = files(`file: chair.dxf, smooth: ${smooth}`, {
+      'shop/chair.dxf': dxf([linesDrawn(1), ...top], { header: inches }),
+    });
+    const argv = ['check', 'shop/chair.yaml', '--no-second-opinion'];
+    const { stdout } = await trueroll(argv, { files: of });
+    expect(stdout.replaceAll(/\s+/g, ' ')).toContain(words);
+  });
+
+  it('stays lines where that is not asked for', async () => {
+    const of = files('file: chair.dxf', {
+      'shop/chair.dxf': dxf([linesDrawn(1), ...top], { header: inches }),
+    });
+    const { loads } = await reportOf('shop/chair.yaml', of);
+    expect(loads[0]!.measures.periodS).toBeNull();
+  });
+});
+
+function arcDrawn(r: number, from: number, to: number): Tags {
+  return arc(0, radius, r, from, to);
+}
+
+function linesDrawn(step: number, digits?: number): Tags {
+  const places = placesEvery(step).map(([x, y]) =>
+    digits === undefined ? [x, y] : [Number(x.toFixed(digits)), Number(y.toFixed(digits))],
+  );
+  return [
+    ...[0, 'LWPOLYLINE', 8, '0', 90, places.length, 70, 0],
+    ...places.flatMap(([x, y]) => [10, x!, 20, y!]),
+  ];
+}
+
+function looseLines(step: number): Tags[] {
+  const places = placesEvery(step);
+  return places
+    .slice(1)
+    .map(([x, y], i) => [0, 'LINE', 8, '0', 10, places[i]![0], 20, places[i]![1], 11, x, 21, y]);
+}
+
+function placesEvery(step: number): (readonly [number, number])[] {
+  const steps = Math.round(44 / step);
+  return Array.from({ length: steps + 1 }, (_, i) => at(radius, -half + (2 * half * i) / steps));
+}
+
+/** A circle’s arc as a quadratic: its middle point where the tangents meet, of weight cos half its turn. */
+function rational(r: number): { points: (readonly [number, number])[]; weights: number[] } {
+  const points = [at(r, -half), [0, radius - r / Math.cos(half)], at(r, half)] as const;
+  return { points: [...points], weights: [1, Math.cos(half), 1] };
+}
+
+function spline({ points, weights }: ReturnType<typeof rational>, degree: number): Tags {
+  const knots = [...Array<number>(degree + 1).fill(0), ...Array<number>(degree + 1).fill(1)];
+  return [
+    ...[0, 'SPLINE', 8, '0', 70, 4, 71, degree, 72, knots.length, 73, points.length],
+    ...knots.flatMap((knot) => [40, knot]),
+    ...weights.flatMap((weight) => [41, weight]),
+    ...points.flatMap(([x, y]) => [10, x, 20, y]),
+  ];
+}
+
+function throughSpline(step: number): Tags {
+  const places = placesEvery(step);
+  return [
+    ...[0, 'SPLINE', 8, '0', 70, 0, 71, 3, 72, 0, 73, 0, 74, places.length],
+    ...[12, Math.cos(-half), 22, Math.sin(-half), 13, Math.cos(half), 23, Math.sin(half)],
+    ...places.flatMap(([x, y]) => [11, x, 21, y]),
+  ];
+}
 
 function moved(x: number, y: number): string {
   const away = band.map((value, i) =>

@@ -1,7 +1,8 @@
 /** Loose curves joined where their ends meet: closed outlines, and what stays open. */
 import { endOf, pointOn, startOf, type Loop, type Piece } from '../../geometry/piece.js';
-import { distance, samePlace, type Point } from '../../geometry/point.js';
+import { distance, type Point } from '../../geometry/point.js';
 import { reversedPiece } from '../../geometry/reversed.js';
+import { closedUp } from './closed-up.js';
 import type { DrawnCurve } from './drawn.js';
 import { placeGrid } from './place-grid.js';
 import { withoutTwins } from './twins.js';
@@ -78,14 +79,6 @@ function closes({ pieces, closed }: DrawnCurve, within: number): boolean {
   const from = startOf(pieces[0]!);
   if (distance(from, endOf(pieces.at(-1)!)) > within) return false;
   return pieces.some((piece) => distance(pointOn(piece, 0.5), from) > within);
-}
-
-/** With a straight line across what little is open between one piece and the next. */
-function closedUp(pieces: readonly Piece[]): Loop {
-  return pieces.flatMap((piece, i): Piece[] => {
-    const [to, next] = [endOf(piece), startOf(pieces[(i + 1) % pieces.length]!)];
-    return distance(to, next) > samePlace ? [piece, { kind: 'line', from: to, to: next }] : [piece];
-  });
 }
 
 /** Per curve the ends that meet its start and its end, itself among them. */

@@ -9,6 +9,8 @@ import { distance, minus, type Point } from '../../geometry/point.js';
 import { nearestWord } from '../../quantity/nearest.js';
 import type { Drawn, DrawnCurve } from './drawn.js';
 import { joined, type Joined, type OpenChain } from './joined.js';
+import { smoothed } from './smoothing/smoothed.js';
+import { allSmoothed, type Smoothing } from './smoothing/smoothing.js';
 
 export interface Asked {
   readonly layer: string | null;
@@ -23,6 +25,8 @@ export interface Asked {
   readonly mirror: boolean;
   /** How far apart two ends may lie and be one, metres; null: a millionth of what is drawn, a thousandth of a millimetre at least. */
   readonly join: number | null;
+  /** How far a curve may lie from lines that it is drawn as, metres; null: lines stay lines. */
+  readonly smooth: number | null;
 }
 
 export interface DrawnOutlines {
@@ -34,6 +38,8 @@ export interface DrawnOutlines {
   readonly duplicates: number;
   /** Chains that do not close, where all outlines were asked for: not taken. */
   readonly leftOpen: number;
+  /** What was made of lines; null: it was not asked for. */
+  readonly smoothing: Smoothing | null;
 }
 
 export type OutlinesFound =
@@ -63,7 +69,11 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
   const everything = asked.layer === null && asked.id === null;
   const flaws = flawsOf(found, within, everything);
   if (flaws.length > 0) return refused(...flaws);
-  const boundaries = found.loops.map(({ boundary }) => boundary);
+  const { smooth } = asked;
+  const made = found.loops.map(({ boundary }) =>
+    smooth === null ? { boundary, smoothing: null } : smoothed(boundary, smooth),
+  );
+  const boundaries = made.map(({ boundary }) => boundary);
   const contours = boundaries.map(contourOf);
   const corners = contours.flatMap(({ box: { left, right, foot, top } }) => [
     { x: left, y: foot },
@@ -75,6 +85,7 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
     box: boxAround(corners),
     duplicates: found.duplicates,
     leftOpen: found.open.length,
+    smoothing: smooth === null ? null : allSmoothed(made.flatMap(({ smoothing }) => smoothing ?? [])),
   };
 }
 

@@ -1,0 +1,78 @@
+/**
+ * A smooth curve through places that are on no circle: splines of one span, of two, of four …. Fewer spans let through less
+ * of what rounding does to the curvature, more follow its changes: where two such curves agree best tells how well the
+ * radius is known.
+ */
+import { bSplineAt, bSplinePieces, rateOf, type BSpline } from '../../../geometry/b-spline.js';
+import { fewestFor, fittedSpline } from '../../../geometry/fitted-spline.js';
+import type { Piece } from '../../../geometry/piece.js';
+import { cross, distance, dot, minus, times, type Point } from '../../../geometry/point.js';
+
+export interface CurveThrough {
+  readonly pieces: readonly Piece[];
+  /** The farthest place from it, metres. */
+  readonly off: number;
+  /** By what share of itself the radius may be wrong. */
+  readonly change: number;
+}
+
+/** More spans than a runner with a wave every inch has use for. */
+const mostSpans = 64;
+/** Of its size the cubics may be off: their radius is then off by a fifth of what may be at most. */
+const closeness = 1e-8;
+
+/** @returns null for places that are too few, or decide no curve */
+export function curveThrough(places: readonly Point[]): CurveThrough | null {
+  let best: { spline: BSpline; change: number } | null = null;
+  let coarser = fittedSpline(places, 1);
+  for (let spans = 2; spans <= mostSpans && fewestFor(spans) <= places.length; spans *= 2) {
+    const finer = fittedSpline(places, spans);
+    if (coarser === null || finer === null) return null;
+    const change = furthestApart(coarser, finer, 2 * spans);
+    if (best === null || change < best.change) best = { spline: finer, change };
+    coarser = finer;
+  }
+  if (best === null) return null;
+  const pieces = bSplinePieces(best.spline, closeness);
+  return { pieces, off: offSpline(places, best.spline), change: best.change };
+}
+
+/** Of a curvature less than this, 1/m, nothing is told by its share: nobody rocks on a radius of 3 m. */
+const leastCurvature = 0.3;
+
+/** The largest difference of their curvature at even steps along both, as a share of it. */
+function furthestApart(one: BSpline, other: BSpline, steps: number): number {
+  const [a, b] = [curvatureAlong(one), curvatureAlong(other)];
+  let most = 0;
+  for (let i = 0; i <= steps; i++) {
+    const [here, there] = [a(i / steps), b(i / steps)];
+    const share = Math.abs(here - there) / Math.max(Math.abs(here), Math.abs(there), leastCurvature);
+    most = Math.max(most, share);
+  }
+  return most;
+}
+
+/** p′ × p″ / |p′|³, positive where it bends to the left. */
+function curvatureAlong(spline: BSpline): (at: number) => number {
+  const rate = rateOf(spline);
+  const second = rateOf(rate);
+  return (at) => {
+    const velocity = bSplineAt(rate, at);
+    return cross(velocity, bSplineAt(second, at)) / Math.hypot(velocity.x, velocity.y) ** 3;
+  };
+}
+
+/** Of places in order, from which a spline of the same way along them hardly differs: each from the line along it there. */
+function offSpline(places: readonly Point[], spline: BSpline): number {
+  const rate = rateOf(spline);
+  const whole = places.slice(1).reduce((sum, place, i) => sum + distance(places[i]!, place), 0);
+  let [along, most] = [0, 0];
+  places.forEach((place, i) => {
+    along += i === 0 ? 0 : distance(places[i - 1]!, place) / whole;
+    const way = minus(place, bSplineAt(spline, along));
+    const velocity = bSplineAt(rate, along);
+    const square = minus(way, times(velocity, dot(way, velocity) / dot(velocity, velocity)));
+    most = Math.max(most, Math.hypot(square.x, square.y));
+  });
+  return most;
+}

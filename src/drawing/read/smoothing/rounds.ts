@@ -1,0 +1,121 @@
+/** Places in a row told apart: those on one circle, those on one line, and others. */
+import { fittedCircle, type FittedCircle } from '../../../geometry/fitted-circle.js';
+import { cross, distance, minus, type Point } from '../../../geometry/point.js';
+import { fewestFacets } from './facets.js';
+
+/** The places from the first to the last lie on one circle, or in one line. */
+export interface Round {
+  readonly first: number;
+  readonly last: number;
+  /** null: a line. */
+  readonly circle: FittedCircle | null;
+}
+
+/** What a smoothed radius may be off what is drawn. */
+export const radiusWithin = 1e-3;
+
+/** A place of the next circle may by chance lie on this one too: so many at the end are tried without. */
+const mostDropped = 3;
+
+/**
+ * From the first place on, each as long as it goes.
+ * @param slack what a place may be off, metres
+ */
+export function roundsOf(places: readonly Point[], slack: number): Round[] {
+  const found: Round[] = [];
+  let first = 0;
+  while (first + fewestFacets < places.length) {
+    const round = roundFrom(places, first, slack);
+    if (round === null) first++;
+    else {
+      found.push(round);
+      first = round.last;
+    }
+  }
+  return found;
+}
+
+function roundFrom(places: readonly Point[], first: number, slack: number): Round | null {
+  const straight = straightOn(places, first, slack);
+  const last = longest(places, first, (until) =>
+    straight(until) ? true : roundOn(places, first, until, slack) !== null,
+  );
+  if (last === null) return null;
+  if (straight(last)) return { first, last, circle: null };
+  for (let until = last; until >= Math.max(last - mostDropped, first + fewestFacets); until--) {
+    const circle = roundOn(places, first, until, slack);
+    if (circle !== null && circle.change <= radiusWithin) return { first, last: until, circle };
+  }
+  return null;
+}
+
+/** The last place up to which all is well, by strides twice as long each and then halved; null: not even the fewest. */
+function longest(places: readonly Point[], first: number, isWell: (until: number) => boolean): number | null {
+  const end = places.length - 1;
+  let well = first + fewestFacets;
+  if (well > end || !isWell(well)) return null;
+  let stride = fewestFacets;
+  while (well < end && isWell(Math.min(well + stride, end))) {
+    well = Math.min(well + stride, end);
+    stride *= 2;
+  }
+  let beyond = Math.min(well + stride, end + 1);
+  while (beyond - well > 1) {
+    const middle = (well + beyond) >> 1;
+    if (isWell(middle)) well = middle;
+    else beyond = middle;
+  }
+  return well;
+}
+
+function roundOn(places: readonly Point[], first: number, last: number, slack: number): FittedCircle | null {
+  const circle = fittedCircle(places.slice(first, last + 1));
+  return circle !== null && circle.off <= slack ? circle : null;
+}
+
+const straightOn =
+  (places: readonly Point[], first: number, slack: number) =>
+  (last: number): boolean => {
+    const way = minus(places[last]!, places[first]!);
+    const length = Math.hypot(way.x, way.y);
+    if (length === 0) return false;
+    for (let i = first + 1; i < last; i++)
+      if (Math.abs(cross(way, minus(places[i]!, places[first]!))) > slack * length) return false;
+    return true;
+  };
+
+/** Whether going from place to place on it one turns left. */
+export function turnsLeft(places: readonly Point[], { first, circle }: Round): boolean {
+  const [a, b] = [places[first]!, places[first + 1]!];
+  return circle !== null && cross(minus(b, a), minus(circle.centre, a)) > 0;
+}
+
+/**
+ * Where two circles that touch go over into each other: the place on the line through their centres that is nearest to the
+ * line between the last place of the one and the first of the other; null where they do not touch there.
+ */
+export function touchOf(
+  a: FittedCircle,
+  b: FittedCircle,
+  from: Point,
+  to: Point,
+  slack: number,
+): Point | null {
+  const apart = distance(a.centre, b.centre);
+  const inside = Math.abs(a.radius - b.radius);
+  const sameSide = Math.abs(apart - inside) <= touchSlack * slack;
+  const otherSide = Math.abs(apart - a.radius - b.radius) <= touchSlack * slack;
+  if (!sameSide && !otherSide) return null;
+  const sign = otherSide || a.radius > b.radius ? 1 : -1;
+  const out = minus(b.centre, a.centre);
+  const place = {
+    x: a.centre.x + (sign * a.radius * out.x) / apart,
+    y: a.centre.y + (sign * a.radius * out.y) / apart,
+  };
+  return distance(place, from) + distance(place, to) <= distance(from, to) * aroundLine ? place : null;
+}
+
+/** Two circles known to so much each may miss each other by a few times that. */
+const touchSlack = 8;
+/** A place on an arc over a line is a little longer round. */
+const aroundLine = 1.05;

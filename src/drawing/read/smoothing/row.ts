@@ -1,0 +1,132 @@
+/** One row of lines that looks like a curve: arcs and straight lines where its places lie on such, curves between them. */
+import { fullTurn } from '../../../geometry/lean.js';
+import type { Arc, Line, Piece } from '../../../geometry/piece.js';
+import { distance, type Point } from '../../../geometry/point.js';
+import { arcBetween } from './arc-between.js';
+import { curveThrough } from './curve-through.js';
+import { fewestFacets, linesThrough } from './facets.js';
+import { radiusWithin, roundsOf, touchOf, turnsLeft, type Round } from './rounds.js';
+import { roughnessOf } from './roughness.js';
+import { allSmoothed, nothingSmoothed, type Smoothing } from './smoothing.js';
+
+export interface MadeOfLines {
+  readonly pieces: readonly Piece[];
+  readonly smoothing: Smoothing;
+}
+
+/**
+ * @param drawn the lines’ ends, the first and the last the same where no corner interrupts the row
+ * @param within how far what is made may lie from the lines, metres
+ */
+export function smoothedRow(drawn: readonly Point[], within: number): MadeOfLines {
+  const slack = Math.min(roughnessOf(drawn), within);
+  const ring = distance(drawn[0]!, drawn.at(-1)!) === 0;
+  const places = ring ? begunAtJoint(drawn, slack) : drawn;
+  const rounds = roundsOf(places, slack).filter((round) => offLines(places, round) <= within);
+  const bends = rounds.map((round, i) => {
+    const before = i > 0 ? rounds[i - 1] : ring ? rounds.at(-1) : undefined;
+    const after = i + 1 < rounds.length ? rounds[i + 1] : ring ? rounds[0] : undefined;
+    const from = jointOf(places, before, round, slack) ?? places[round.first]!;
+    const to = jointOf(places, round, after, slack) ?? places[round.last]!;
+    return { round, from, to, piece: pieceOf(places, round, from, to) };
+  });
+  const made: MadeOfLines[] = [];
+  let at = 0;
+  for (const { round, from, piece } of bends) {
+    // Two that go over into each other have nothing between them.
+    if (from === places[round.first]) made.push(between(places.slice(at, round.first + 1), within));
+    made.push({ pieces: [piece], smoothing: smoothingOf(places, round) });
+    at = round.last;
+  }
+  if (bends.at(-1)?.to === places[at] || bends.length === 0) made.push(between(places.slice(at), within));
+  return {
+    pieces: made.flatMap(({ pieces }) => pieces),
+    smoothing: allSmoothed(made.map(({ smoothing }) => smoothing)),
+  };
+}
+
+/** A ring begins anywhere; begun where an arc of it ends none is cut in two. Without an arc: where it turns most. */
+function begunAtJoint(ring: readonly Point[], slack: number): Point[] {
+  const [first] = roundsOf(ring, slack);
+  const at = first?.last ?? sharpestOf(ring);
+  return [...ring.slice(at, -1), ...ring.slice(0, at + 1)];
+}
+
+/** Of three places in a row the middle one, where they lie nearest to each other for the way that they turn. */
+function sharpestOf(ring: readonly Point[]): number {
+  let [sharpest, least] = [0, Infinity];
+  for (let i = 1; i + 1 < ring.length; i++) {
+    const chord = distance(ring[i - 1]!, ring[i + 1]!);
+    const way = distance(ring[i - 1]!, ring[i]!) + distance(ring[i]!, ring[i + 1]!);
+    if (chord / way < least) [sharpest, least] = [i, chord / way];
+  }
+  return sharpest;
+}
+
+/** Where one round goes over into the next between two places; null: in a place, or over a line. */
+function jointOf(
+  places: readonly Point[],
+  before: Round | undefined,
+  after: Round | undefined,
+  slack: number,
+): Point | null {
+  if (!before?.circle || !after?.circle || before === after) return null;
+  const lines = places.length - 1;
+  const gap = after.first - before.last;
+  if (gap !== 1 && gap !== 1 - lines) return null;
+  return touchOf(before.circle, after.circle, places[before.last]!, places[after.first]!, slack);
+}
+
+function pieceOf(places: readonly Point[], round: Round, from: Point, to: Point): Line | Arc {
+  const { circle } = round;
+  if (circle === null) return { kind: 'line', from, to };
+  const left = turnsLeft(places, round);
+  if (distance(from, to) > 0) return arcBetween(from, to, circle, left);
+  const { centre, radius } = circle;
+  const start = Math.atan2(from.y - centre.y, from.x - centre.x);
+  return { kind: 'arc', centre, radius, start, sweep: left ? fullTurn : -fullTurn };
+}
+
+/** What lies on no circle and no line: a curve, or the lines as drawn. */
+function between(places: readonly Point[], within: number): MadeOfLines {
+  const lines = places.length - 1;
+  const drawn = linesThrough(places);
+  if (lines < fewestFacets) return { pieces: drawn, smoothing: nothingSmoothed };
+  const curve = curveThrough(places);
+  const off = curve === null ? Infinity : curve.off + bulgeOf(places);
+  if (curve === null || off > within || curve.change > radiusWithin)
+    return { pieces: drawn, smoothing: { ...nothingSmoothed, left: lines } };
+  return {
+    pieces: curve.pieces,
+    smoothing: { lines, arcs: 0, curves: 1, off, radius: curve.change, left: 0 },
+  };
+}
+
+function smoothingOf(places: readonly Point[], round: Round): Smoothing {
+  const { circle, first, last } = round;
+  if (circle === null) return nothingSmoothed;
+  const [lines, off] = [last - first, offLines(places, round)];
+  return { lines, arcs: 1, curves: 0, off, radius: circle.change, left: 0 };
+}
+
+/** How far a round lies from the lines through its places: an arc over a line of length l rises by l²/8R. */
+function offLines(places: readonly Point[], { first, last, circle }: Round): number {
+  if (circle === null) return 0;
+  return circle.off + longestLine(places.slice(first, last + 1)) ** 2 / (8 * circle.radius);
+}
+
+/** How far a curve through places rises over the lines between them: by an eighth of a line times the turn there. */
+function bulgeOf(places: readonly Point[]): number {
+  let most = 0;
+  for (let i = 1; i + 1 < places.length; i++) {
+    const [a, b, c] = [places[i - 1]!, places[i]!, places[i + 1]!];
+    const [one, other, chord] = [distance(a, b), distance(b, c), distance(a, c)];
+    // Of a triangle: turn² = ((a + b)² - c²)/ab for small ones.
+    const turn = Math.sqrt(Math.max(0, (one + other) ** 2 - chord ** 2) / (one * other));
+    most = Math.max(most, (Math.max(one, other) * turn) / 8);
+  }
+  return most;
+}
+
+const longestLine = (places: readonly Point[]): number =>
+  places.slice(1).reduce((most, place, i) => Math.max(most, distance(places[i]!, place)), 0);

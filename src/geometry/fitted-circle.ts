@@ -1,0 +1,90 @@
+/** The circle nearest to places, by least squares of their distances from it: Gauss and Newton’s steps on centre and radius. */
+import { leastSquares } from '../numeric/linear.js';
+import { circleThrough } from './circle-through.js';
+import { distance, minus, plus, times, type Point } from './point.js';
+
+export interface FittedCircle {
+  readonly centre: Point;
+  readonly radius: number;
+  /** The farthest place from it, metres. */
+  readonly off: number;
+  /** By what share of itself the radius changes from the middle of the places to their ends, as far as they show it. */
+  readonly change: number;
+}
+
+/** From a circle through three of the places it takes four or five. */
+const mostSteps = 20;
+/** A step this small against the size is rounding. */
+const standsStill = 1e-14;
+
+/** @param places in order along it, six at least; null where they decide none, as on a line */
+export function fittedCircle(places: readonly Point[]): FittedCircle | null {
+  const middle = times(places.reduce(plus), 1 / places.length);
+  const size = Math.max(...places.map((place) => distance(place, middle)));
+  const near = places.map((place) => times(minus(place, middle), 1 / size));
+  const third = Math.floor(near.length / 3);
+  const start = circleThrough(near[0]!, near[third]!, near[2 * third]!);
+  if (start === null) return null;
+  let { centre, radius } = start;
+  for (let step = 0; step < mostSteps; step++) {
+    const by = nextStep(near, centre, radius);
+    if (by === null) return null;
+    centre = plus(centre, { x: by[0]!, y: by[1]! });
+    radius += by[2]!;
+    if (Math.max(...by.map(Math.abs)) <= standsStill * radius) break;
+  }
+  const offs = near.map((place) => distance(place, centre) - radius);
+  const off = offs.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+  if (!(radius > 0 && Number.isFinite(off))) return null;
+  return {
+    centre: plus(middle, times(centre, size)),
+    radius: radius * size,
+    off: off * size,
+    change: changeAlong(near, offs, radius),
+  };
+}
+
+/** Centre and radius are changed by what would take the distances away if they went with them. */
+function nextStep(places: readonly Point[], centre: Point, radius: number): number[] | null {
+  const rows = places.map((place) => {
+    const way = minus(place, centre);
+    const far = Math.hypot(way.x, way.y);
+    return { slopes: [way.x / far, way.y / far, 1], off: far - radius };
+  });
+  return leastSquares(
+    rows.map(({ slopes }) => slopes),
+    rows.map(({ off }) => off),
+  );
+}
+
+/**
+ * A radius that changes along the places leaves distances that a circle cannot take away. Of a curvature κ (1 + a u + b u²),
+ * u from -1 to 1 along a length c, they are (a c² κ/120) P₃(u) + (b c² κ/210) P₄(u) with Legendre’s polynomials, from y″ = κ.
+ * What this finds of places that are only rounded is the change that they cannot rule out.
+ */
+function changeAlong(places: readonly Point[], offs: readonly number[], radius: number): number {
+  const along = placesAlong(places);
+  const length = Math.min(along.at(-1)!, mostRadii * radius);
+  const rows = along.map((place) => legendre((2 * place) / along.at(-1)! - 1));
+  const found = leastSquares(rows, offs);
+  if (found === null) return Infinity;
+  const [third, fourth] = [found[3]!, found[4]!];
+  return ((120 * Math.abs(third) + 210 * Math.abs(fourth)) * radius) / length ** 2;
+}
+
+/** Round a circle the distances do not grow with the length any more as they do on what is nearly straight. */
+const mostRadii = 2;
+
+const legendre = (u: number): number[] => [
+  1,
+  u,
+  (3 * u * u - 1) / 2,
+  (5 * u ** 3 - 3 * u) / 2,
+  (35 * u ** 4 - 30 * u * u + 3) / 8,
+];
+
+/** Way along straight lines from the first place to each. */
+function placesAlong(places: readonly Point[]): number[] {
+  let along = 0;
+  return places.map((place, i) => (along += i === 0 ? 0 : distance(places[i - 1]!, place)));
+}
