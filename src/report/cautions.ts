@@ -16,16 +16,17 @@ import type { MeasureKey } from '../names.js';
 import { isImperial, type LengthUnit } from '../quantity/units.js';
 import { loadWords } from './measure-words.js';
 import { drawingCautions } from './drawing-cautions.js';
+import { sayUnlike, surfaceCautions } from './surface-words.js';
 import { movingCautions } from './moving-cautions.js';
 
 export const cautionsOf = (result: CheckResult): string[] => [
   ...drawingCautions(result),
+  ...surfaceCautions(result),
   ...drawnFloor(result),
   ...implausible(result.chair, result.design.kind).map((sign) => sayImplausible(sign, result.design.units)),
   ...otherRests(result),
   ...otherSides(result),
   ...stretched(result),
-  ...flats(result),
   ...roundedTips(result),
   ...porchFloor(result),
   ...unequalRockers(result),
@@ -125,17 +126,6 @@ function roundedTips({ chair: { surface, parts } }: CheckResult): string[] {
   ];
 }
 
-/** Half an inch of flat is felt (common practice, no source). */
-const feltFlat = 0.012;
-
-function flats({ chair, design }: CheckResult): string[] {
-  const { flatLongest } = chair.surfaceShape;
-  if (flatLongest <= feltFlat) return [];
-  return [
-    `The rockers have a flat ${formatLength(flatLongest, design.units)} long: there the chair stands still until it is pushed past its ends.`,
-  ];
-}
-
 /** 1/4 in per ft, the fall of a porch floor (common practice, no source). */
 const porchFall = Math.atan(1 / 48);
 
@@ -159,13 +149,20 @@ function porchFloor({ design, loads }: CheckResult): string[] {
 }
 
 /** How far it turns over a rock, and how it tilts at rest; of the first sitter, or of the empty chair. */
-function unequalRockers({ chair: { sides, spacing }, loads, people }: CheckResult): string[] {
+function unequalRockers(result: CheckResult): string[] {
+  const { chair, loads, people } = result;
+  const { sides, spacing } = chair;
   const load = people.persons.length > 0 ? 'seated' : 'empty';
   const of = loads.find(({ record }) => record.load.id === load)?.record;
   const rest = of?.roll.atRest?.rest;
   if (sides === null || rest === undefined || of === undefined) return [];
+  const differ = sayUnlike(result) ?? [];
   if (spacing === null)
-    return ['The rockers are unlike: without `spacing` nothing is said of how the chair turns.'];
+    return [
+      ['The rockers are unlike: without `spacing` nothing is said of how the chair turns.', differ]
+        .flat()
+        .join(' '),
+    ];
   const rockers = { left: sides.left.profile, right: sides.right.profile, spacing };
   const turn = turnOfContacts(rockers, rest.lean, rest.lean + of.load.swing);
   const tilt = tiltAt(rockers, rest.lean);
@@ -176,7 +173,8 @@ function unequalRockers({ chair: { sides, spacing }, loads, people }: CheckResul
     `The rockers are unlike. Leaning back ${formatDegrees(of.load.swing)} the line through the two places where it ` +
       `touches turns ${formatHundredths(turn)} towards the sitter’s ${turn > 0 ? 'left' : 'right'}, and back again on ` +
       `the way forward${tilted}. With a little slip at each rock it walks round.`,
-  ];
+    differ,
+  ].flat();
 }
 
 /** A twentieth of a degree: less no level shows. */

@@ -5,6 +5,7 @@ import { sayLimit } from './limit-words.js';
 import { whoOf } from './measure-words.js';
 import type { Remedy } from '../explore/remedy.js';
 import { remediesOfOver } from './over-remedies.js';
+import { whereOf } from './surface-words.js';
 import { sayRemedy } from './remedy-words.js';
 import type { TextSettings } from './text-settings.js';
 import { wrap } from './wrap.js';
@@ -30,6 +31,12 @@ function markedLine(verdict: JudgedLimit['verdict'], said: string, { paint, colu
   const { style, text } = marks[verdict];
   const body = wrap(said, columns, indent).slice(indent.length);
   return `  ${paint(style, text.padEnd(indent.length - 3))} ${body}`;
+}
+
+/** Where on the runners that lies which a limit fails by. */
+export function whereLines(limit: JudgedLimit, result: CheckResult, { columns }: TextSettings): string[] {
+  const where = limit.verdict === 'fail' ? whereOf(limit.measure, result) : null;
+  return where === null ? [] : [wrap(`on ${where}`, columns, indent)];
 }
 
 const nothingHelps =

@@ -9,7 +9,7 @@ import { assumptionsOf, firstAssumptions } from './assumptions.js';
 import { cautionsOf } from './cautions.js';
 import { feelingRows, fitRows, leftRows, measureRow, rollingRows, whyDash, type Row } from './first-rows.js';
 import { delicateLines } from './delicate-words.js';
-import { basisLine, limitLine, overLine, overRemedyLines, remedyLines } from './limit-lines.js';
+import { basisLine, limitLine, overLine, overRemedyLines, remedyLines, whereLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { secondLine, secondOpinionLines } from './second-opinion-words.js';
 import { longestHead, paintedTable } from './table.js';
@@ -50,7 +50,8 @@ const verdictLines = (result: CheckResult, { paint, columns }: TextSettings): st
 ];
 
 /** A load without a rest, or that goes over, is told once: what else follows from that is left to `--all`. */
-function notMet({ limits, loads, design, remedies }: CheckResult, settings: TextSettings): string[] {
+function notMet(result: CheckResult, settings: TextSettings): string[] {
+  const { limits, loads, design, remedies } = result;
   const open = limits.filter((limit) => limit.verdict !== 'pass');
   if (open.length === 0) return [];
   const noRest = followersOf(open, loads, ({ noRest }) => noRest !== null, 'unknown');
@@ -65,8 +66,8 @@ function notMet({ limits, loads, design, remedies }: CheckResult, settings: Text
     .flatMap((limit) => {
       const own = remedies.get(limit.id);
       if (!first.includes(limit)) {
-        const line = limitLine(limit, design.units, settings);
-        return own === undefined ? [line] : [line, ...remedyLines(limit, own, design.units, settings)];
+        const lines = [limitLine(limit, design.units, settings), ...whereLines(limit, result, settings)];
+        return own === undefined ? lines : [...lines, ...remedyLines(limit, own, design.units, settings)];
       }
       const line = overLine(limit, settings);
       const failed = over.filter(({ load, sitter }) => load === limit.load && sitter === limit.sitter);

@@ -86,6 +86,62 @@ describe('people beyond the tables', () => {
   });
 });
 
+describe('a runner', () => {
+  const drawn = (bottom: string): string =>
+    oneArc.replace(/outline: \{ rocker:.*\} \}/, `outline: { path: '${bottom} L 380 240 L -480 240 Z' } }`);
+  const places = (radius: number, from: number, to: number, step: number): string =>
+    Array.from({ length: Math.round((to - from) / step) + 1 }, (_, i) => {
+      const angle = ((from + i * step) * Math.PI) / 180;
+      return `${radius * Math.sin(angle)} ${radius * (1 - Math.cos(angle))}`;
+    }).join(' L ');
+
+  it('with a corner is told where: 3° on, half of it off each arc', () => {
+    // Two arcs of radius 1 m whose centres are 1000 · 2 sin 1.5° apart, square to the way of the corner.
+    const c = 1000 * Math.sin((1.5 * Math.PI) / 180);
+    const low = 1000 - Math.sqrt(1e6 - c * c);
+    const bottom = `M ${-500 + c} ${1000 - Math.sqrt(750000)} A 1000 1000 0 0 1 0 ${low} A 1000 1000 0 0 1 ${400 - c} ${1000 - Math.sqrt(840000)}`;
+    const said = saying(/a corner of 3°/, drawn(bottom));
+    expect(said).toHaveLength(1);
+    // From the tail at -30° to the corner at -1.5° of its own arc: 28.5° of a metre.
+    expect(said[0]).toContain('rocker: a corner of 3°, 497 mm from its tail end:');
+  });
+
+  it('drawn as lines is told so once', () => {
+    const said = saying(/flats in a row/, drawn(`M ${places(1000, -30, 25, 1)}`));
+    expect(said).toEqual([
+      'rocker: 55 flats in a row, up to 17 mm long, 0 mm to 960 mm from its tail end, as a curve drawn as lines has ' +
+        'them. If it is one, draw it as arcs.',
+    ]);
+    expect(saying(/: a flat/, drawn(`M ${places(1000, -30, 25, 1)}`))).toEqual([]);
+  });
+
+  it('with a low spot is told how much flatter', () => {
+    const turned = (radius: number, lean: number): string => `A ${radius} ${radius} 0 0 1 ${at(lean)}`;
+    const spot = [-30, -2, 0, 24] as const;
+    const at = (lean: number): string => {
+      const [x, y] = placeOn(lean);
+      return `${x} ${y}`;
+    };
+    // 2° of radius 1.3 m between two of 1 m, tangent where they join.
+    function placeOn(lean: number): [number, number] {
+      let [x, y] = [0, 0];
+      const radii = [1000, 1300, 1000];
+      const rad = (angle: number): number => (angle * Math.PI) / 180;
+      for (let i = 0; i < 3; i++) {
+        const [from, to] = [spot[i]!, Math.min(lean, spot[i + 1]!)];
+        if (to <= from) break;
+        x += radii[i]! * (Math.sin(rad(to)) - Math.sin(rad(from)));
+        y -= radii[i]! * (Math.cos(rad(to)) - Math.cos(rad(from)));
+      }
+      return [x - 500, y + 134];
+    }
+    const bottom = `M ${at(-30)} ${turned(1000, -2)} ${turned(1300, 0)} ${turned(1000, 24)}`;
+    expect(saying(/spot/, drawn(bottom))).toEqual([
+      'rocker: a low spot, 489 mm to 534 mm from its tail end: 30 % flatter than beside it (radius 1300 mm).',
+    ]);
+  });
+});
+
 describe('a flat', () => {
   const flat = (long: number): string => {
     const [half, low] = [long / 2, 1000 - Math.sqrt(1e6 - (long / 2) ** 2)];
@@ -98,7 +154,7 @@ describe('a flat', () => {
     [11.9, 0],
     [12.1, 1],
   ])('%d mm long: %i', (long, count) => {
-    expect(saying(/have a flat/, flat(long))).toHaveLength(count);
+    expect(saying(/: a flat/, flat(long))).toHaveLength(count);
   });
 });
 
