@@ -4,12 +4,7 @@ import type { Side } from '../geometry/mean-surface.js';
 import { surfaceFaults, type SurfaceFault } from '../geometry/surface-faults.js';
 import { unlikenessOf } from '../geometry/unlike-sides.js';
 import type { MeasureKey } from '../names.js';
-import {
-  formatDegreesFine,
-  formatLength,
-  formatMillimetres,
-  formatNumber,
-} from '../quantity/print.js';
+import { formatDegreesFine, formatLength, formatMillimetres, formatNumber } from '../quantity/print.js';
 import type { LengthUnit } from '../quantity/units.js';
 
 type OfRunners = Pick<CheckResult, 'chair' | 'design'>;
