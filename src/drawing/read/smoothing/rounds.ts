@@ -23,30 +23,55 @@ const mostDropped = 3;
  */
 export function roundsOf(places: readonly Point[], slack: number): Round[] {
   const found: Round[] = [];
-  let first = 0;
+  let [free, first] = [0, 0];
   while (first + fewestFacets < places.length) {
-    const round = roundFrom(places, first, slack);
-    if (round === null) first++;
+    const { round, tried } = roundFrom(places, first, slack);
+    if (round === null) first += Math.max(1, Math.floor(skipped * (tried - first)));
     else {
-      found.push(round);
-      first = round.last;
+      found.push(begunBefore(places, round, free, slack));
+      free = first = round.last;
     }
   }
   return found;
 }
 
-function roundFrom(places: readonly Point[], first: number, slack: number): Round | null {
+/** Places that look like a circle for so long and are none: a circle that begins among them is found by a later one. */
+const skipped = 1 / 4;
+
+/** The same from the first place on that lies on it too. */
+function begunBefore(places: readonly Point[], round: Round, free: number, slack: number): Round {
+  const { last, circle } = round;
+  if (circle === null) return round;
+  let [earlier, best] = [free - 1, round];
+  while (best.first - earlier > 1) {
+    const first = (earlier + best.first) >> 1;
+    const longer = roundOn(places, first, last, slack);
+    if (longer !== null && longer.change <= radiusWithin) best = { first, last, circle: longer };
+    else earlier = first;
+  }
+  return best;
+}
+
+/** The round that begins at a place, or null and up to where it might have gone. */
+function roundFrom(
+  places: readonly Point[],
+  first: number,
+  slack: number,
+): { readonly round: Round | null; readonly tried: number } {
   const straight = straightOn(places, first, slack);
-  const last = longest(places, first, (until) =>
-    straight(until) ? true : roundOn(places, first, until, slack) !== null,
+  const last = longest(
+    places,
+    first,
+    (until) => straight(until) || roundOn(places, first, until, slack) !== null,
   );
-  if (last === null) return null;
-  if (straight(last)) return { first, last, circle: null };
+  if (last === null) return { round: null, tried: first };
+  if (straight(last)) return { round: { first, last, circle: null }, tried: last };
   for (let until = last; until >= Math.max(last - mostDropped, first + fewestFacets); until--) {
     const circle = roundOn(places, first, until, slack);
-    if (circle !== null && circle.change <= radiusWithin) return { first, last: until, circle };
+    if (circle !== null && circle.change <= radiusWithin)
+      return { round: { first, last: until, circle }, tried: last };
   }
-  return null;
+  return { round: null, tried: last };
 }
 
 /** The last place up to which all is well, by strides twice as long each and then halved; null: not even the fewest. */

@@ -19,6 +19,9 @@ export interface MadeOfLines {
  * @param within how far what is made may lie from the lines, metres
  */
 export function smoothedRow(drawn: readonly Point[], within: number): MadeOfLines {
+  const lines = drawn.length - 1;
+  if (lines > mostLines)
+    return { pieces: linesThrough(drawn), smoothing: { ...nothingSmoothed, left: lines } };
   const slack = Math.min(roughnessOf(drawn), within);
   const ring = distance(drawn[0]!, drawn.at(-1)!) === 0;
   const places = ring ? begunAtJoint(drawn, slack) : drawn;
@@ -44,6 +47,9 @@ export function smoothedRow(drawn: readonly Point[], within: number): MadeOfLine
     smoothing: allSmoothed(made.map(({ smoothing }) => smoothing)),
   };
 }
+
+/** Of a chair’s longest edge one would be half a millimetre long: written so finely its radius is lost in rounding. */
+const mostLines = 4000;
 
 /** A ring begins anywhere; begun where an arc of it ends none is cut in two. Without an arc: where it turns most. */
 function begunAtJoint(ring: readonly Point[], slack: number): Point[] {
