@@ -1,7 +1,7 @@
 /** One row of lines that looks like a curve: arcs and straight lines where its places lie on such, curves between them. */
 import { fullTurn } from '../../../geometry/lean.js';
 import type { Arc, Line, Piece } from '../../../geometry/piece.js';
-import { distance, type Point } from '../../../geometry/point.js';
+import { distance, samePlace, type Point } from '../../../geometry/point.js';
 import { arcBetween } from './arc-between.js';
 import { curveThrough } from './curve-through.js';
 import { fewestFacets, linesThrough } from './facets.js';
@@ -23,7 +23,7 @@ export function smoothedRow(drawn: readonly Point[], within: number): MadeOfLine
   if (lines > mostLines)
     return { pieces: linesThrough(drawn), smoothing: { ...nothingSmoothed, left: lines } };
   const slack = Math.min(roughnessOf(drawn), within);
-  const ring = distance(drawn[0]!, drawn.at(-1)!) === 0;
+  const ring = distance(drawn[0]!, drawn.at(-1)!) <= samePlace;
   const places = ring ? begunAtJoint(drawn, slack) : drawn;
   const rounds = roundsOf(places, slack).filter((round) => offLines(places, round) <= within);
   const bends = rounds.map((round, i) => {
