@@ -25,6 +25,7 @@ export const rooms: readonly string[] = [
   'shop',
   'check-design.ts',
   'report',
+  'starter',
   'cli',
   'index.ts',
 ];

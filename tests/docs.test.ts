@@ -77,7 +77,7 @@ describe('the README', () => {
 
   it('names only commands, options and files that exist', async () => {
     const helps = await Promise.all(
-      ['check', 'compare', 'sweep', 'adjust', 'tolerance'].map((of) => trueroll([of, '--help'])),
+      ['new', 'check', 'compare', 'sweep', 'adjust', 'tolerance'].map((of) => trueroll([of, '--help'])),
     );
     const help = helps.map(({ stdout }) => stdout).join('\n');
     for (const [option] of readme.matchAll(/(?<=`)--[a-z-]+/g))

@@ -73,6 +73,7 @@ export async function trueroll(argv: readonly string[], standIn: StandIn = {}): 
         return Promise.resolve();
       },
       draft,
+      isFile: (path) => Promise.resolve(read(path) !== undefined),
       async *lines(path) {
         const content = read(path);
         if (content === undefined) throw trouble('no such file or folder');

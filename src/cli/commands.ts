@@ -5,6 +5,7 @@ interface CommandModules {
   readonly adjust: typeof import('./commands/adjust.js');
   readonly check: typeof import('./commands/check.js');
   readonly compare: typeof import('./commands/compare.js');
+  readonly new: typeof import('./commands/new.js');
   readonly sweep: typeof import('./commands/sweep.js');
   readonly tolerance: typeof import('./commands/tolerance.js');
   readonly schema: typeof import('./commands/schema.js');

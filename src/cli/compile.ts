@@ -18,7 +18,7 @@ const unasked = (): never => {
 
 const worldOf = (argv: readonly string[]): World => ({
   argv,
-  files: { read: (path) => readFile(path), write: unasked, draft: unasked, lines: unasked },
+  files: { read: (path) => readFile(path), write: unasked, draft: unasked, isFile: unasked, lines: unasked },
   stdin: () => Promise.resolve(new Uint8Array()),
   stdout: unheard,
   stderr: unheard,

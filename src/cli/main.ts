@@ -5,6 +5,7 @@ import { tool } from '../report/tool.js';
 import { declareAdjust } from './arguments/adjust.js';
 import { declareCheck } from './arguments/check.js';
 import { declareCompare } from './arguments/compare.js';
+import { declareNew } from './arguments/new.js';
 import { declareSchema } from './arguments/schema.js';
 import { declareSweep } from './arguments/sweep.js';
 import { declareTolerance } from './arguments/tolerance.js';
@@ -44,6 +45,7 @@ export async function main(world: World, commands: Commands): Promise<number> {
 }
 
 const declarations = [
+  declareNew,
   declareCheck,
   declareSweep,
   declareAdjust,

@@ -70,6 +70,9 @@ export const files: Files = {
       throw inWords(error);
     }
   },
+  async isFile(path) {
+    return (await factsOf(path))?.isFile() ?? false;
+  },
   async *lines(path) {
     try {
       // What is no file is not even opened: a pipe may wait for ever, and is empty when it is read again.

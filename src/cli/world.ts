@@ -45,6 +45,8 @@ export interface Files {
    * @throws FileTrouble, here and from the draft
    */
   readonly draft: (path: string, keep: readonly string[]) => Promise<Draft>;
+  /** Whether a file that holds something of its own stands there: no pipe, no device, no folder. */
+  readonly isFile: (path: string) => Promise<boolean>;
   /** The lines of a file without their ends, one after the other. @throws FileTrouble */
   readonly lines: (path: string) => AsyncIterable<string>;
 }

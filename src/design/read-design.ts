@@ -82,10 +82,14 @@ function issuesOf(findings: readonly SchemaFinding[], places: Places): Issue[] {
   return told.filter((one) => !one.finding.lacksUnits || one === firstWithoutUnits).map(({ issue }) => issue);
 }
 
-/** `name: #2` is no name but a comment. */
+/** `name: #2` is no name but a comment; `wood: # wanted: …` is a blank that says itself what belongs there. */
 function commentHint(finding: SchemaFinding, places: Places): SchemaFinding {
-  if (finding.found !== 'nothing' || !/^\s*:\s*#/.test(restOfLine(places, finding.path))) return finding;
-  return { ...finding, hint: 'a # begins a comment: put the value in quotes' };
+  if (finding.found !== 'nothing') return finding;
+  const [, remark] = /^\s*:\s*#\s*(.*)/.exec(restOfLine(places, finding.path)) ?? [];
+  if (remark === undefined) return finding;
+  const [, wanted] = /^wanted\b:?\s*(.*)/.exec(remark) ?? [];
+  if (wanted === undefined) return { ...finding, hint: 'a # begins a comment: put the value in quotes' };
+  return { ...finding, found: 'a blank', ...(wanted !== '' && { hint: wanted }) };
 }
 
 /** The file's own name, without the way to it and without its ending. */

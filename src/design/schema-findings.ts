@@ -69,5 +69,14 @@ function findingsOf(issue: ZodIssue, data: unknown): SchemaFinding[] {
       { path: path.slice(0, -1), expected: `${shown(String(path.at(-1)))}: ${issue.message}`, found: 'none' },
     ];
   }
-  return [{ path, expected: issue.message, found: describeFound(value), ...hintOf(issue, value) }];
+  const expected = value === null ? `${ownerOf(path, data)}${issue.message}` : issue.message;
+  return [{ path, expected, found: describeFound(value), ...hintOf(issue, value) }];
+}
+
+/** Of what stands empty its key, and whose it is: `wood` of `rocker`. */
+function ownerOf(path: Path, data: unknown): string {
+  const key = path.at(-1);
+  if (typeof key !== 'string') return '';
+  const owner = key === 'name' || path.length < 2 ? undefined : valueAt(data, [...path.slice(0, -1), 'name']);
+  return typeof owner === 'string' ? `${shown(key)} of ${shown(owner)}: ` : `${shown(key)}: `;
 }

@@ -23,7 +23,7 @@ function saySize(name: string, { file, box, duplicates, leftOpen }: TakenFromFil
   return [`${name}, from ${file}: ${size}. Is that its size?`, ...twice, ...open].join(' ');
 }
 
-const sizeInBoth = (width: number, height: number): string =>
+export const sizeInBoth = (width: number, height: number): string =>
   `${formatMillimetres(width, 1)} by ${formatMillimetres(height, 1)}, or ${formatInches(width, 64)} by ${formatInches(height, 64)}`;
 
 /** The design’s word counts, as files often declare what nobody meant. */
@@ -33,7 +33,7 @@ function sayUnits({ file, units: { declared, stated } }: TakenFromFile): string[
   return [`${file} says that its unit is ${own} mm long; it was read with the ${asked} mm of this design.`];
 }
 
-const sayLeftOut = ({ file, leftOut }: TakenFromFile): string[] =>
+export const sayLeftOut = ({ file, leftOut }: Pick<TakenFromFile, 'file' | 'leftOut'>): string[] =>
   leftOut.length > 0 ? [`Left out of ${file}: ${leftOut.map(sayOne).join('; ')}.`] : [];
 
 const sayOne = ({ what, why, count, line }: TakenFromFile['leftOut'][number]): string =>

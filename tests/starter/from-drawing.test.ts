@@ -1,0 +1,213 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { buildChair } from '../../src/chair/build-chair.js';
+import { describeIssue } from '../../src/design/issue.js';
+import { readDesign } from '../../src/design/read-design.js';
+import { resolveDesign } from '../../src/design/resolve.js';
+import { fromDrawing } from '../../src/starter/from-drawing.js';
+import { summaryOfDrawing } from '../../src/starter/from-drawing-summary.js';
+import { printFromDrawing } from '../../src/starter/from-drawing-text.js';
+import { dxf, line } from '../drawing/read/dxf-text.js';
+import { svg } from '../drawing/read/svg-drawn.js';
+import { box, drawnIn, filledIn, found, inInches, inMillimetres, onLayer, porch } from './drawings.js';
+
+const inch = 0.0254;
+const names = { name: 'Porch rocker', kind: null, sitters: null, file: 'chair.dxf' };
+const textOf = (drawing: string, asked = {}): string => printFromDrawing(found(drawing, asked), names);
+
+function designOf(text: string, drawing: string) {
+  const read = readDesign(text, 'chair.yaml', new Map([['chair.dxf', new TextEncoder().encode(drawing)]]));
+  if (!read.ok) throw new Error(read.issues.map(describeIssue).join('\n'));
+  return read.value;
+}
+
+describe('a drawing with a part on each layer', () => {
+  const { parts, unfinished, lines, origin, units, leftOut, facesLeft } = found(porch());
+
+  it('gives a part for each layer that closes', () => {
+    expect(parts.map(({ name }) => name)).toEqual(['Rocker', 'front leg', 'back post', 'seat panel']);
+    expect(units).toBe('in');
+    const { left, right, foot, top } = parts[1]!.box;
+    expect([left, right, foot, top].map((side) => side / inch)).toEqual(
+      [13.5, 15.25, 4.25, 22.25].map((side) => expect.closeTo(side, 9) as number),
+    );
+  });
+
+  it('stands it on the floor: the lowest place, of an arc too', () => {
+    expect(origin.x).toBe(0);
+    expect(origin.y / inch).toBeCloseTo(0.75, 9);
+  });
+
+  it('reads the lines of seat, back and arms in the chair’s frame, whichever way they are drawn', () => {
+    const read = Object.entries(lines).map(([name, { layer, ends }]) => [
+      ...[name, layer],
+      ends.map(({ x, y }) => [x, y].map((length) => Number((length / inch).toFixed(9)) + 0)),
+    ]);
+    expect(read).toEqual([
+      ['seat', 'SEAT', [[0, 12.75], [15.5, 13.25]]], // prettier-ignore
+      ['back', 'back line', [[0, 12.75], [-9.75, 38.5]]], // prettier-ignore
+      ['arms', 'Arms', [[-1, 21], [16, 22.5]]], // prettier-ignore
+    ]);
+    expect(facesLeft).toBe(false);
+  });
+
+  it('keeps what does not close as a comment with the reason, and tells what is left out', () => {
+    expect(unfinished.map(({ name }) => name)).toEqual(['rung']);
+    expect(unfinished[0]!.flaws[0]!.found).toMatch(/^an overrun of 255\.27 mm between /);
+    const text = textOf(porch());
+    expect(text.replaceAll(/\n\s*#/g, '')).toContain('found an overrun of 255.27 mm between (254, 152.4) mm');
+    expect(text).toContain('  # - name: rung\n');
+    expect(leftOut).toHaveLength(1);
+    const summary = summaryOfDrawing(found(porch()), 'chair.dxf', 12);
+    expect(summary).toContain('Left out of chair.dxf: 1 TEXT');
+    expect(summary).toContain('Not taken, only a comment: rung.');
+  });
+
+  it('tells the box of each layer in millimetres and inches, and where the drawing’s own [0, 0] lies', () => {
+    const text = textOf(porch()).replaceAll(/\n\s*# /g, ' ');
+    expect(text).toContain(
+      "Layer front leg: 44.5 mm by 457.2 mm, or 1-3/4 in by 18 in. The drawing's [0, 0] is 13-1/2 in behind its rear end and 4-1/4 in below its lowest place.",
+    );
+  });
+
+  it('has a blank for all that it does not tell, each named by `check` with its line', () => {
+    const text = textOf(porch());
+    const read = readDesign(text, 'chair.yaml');
+    const issues = read.ok ? [] : read.issues;
+    const blanks = text.split('\n').flatMap((each, i) => (/^ *\w+: # wanted/.test(each) ? [i + 1] : []));
+    expect(issues.map((issue) => issue.line)).toEqual(blanks);
+    expect(blanks).toHaveLength(3 + 3 * 4);
+    expect(issues.map(describeIssue)[4]).toBe(
+      `chair.yaml:${blanks[4]!}:5: expected \`wood\` of \`Rocker\`: a wood such as \`white ash\`, found a blank. Hint: e.g. white ash; or in its place \`mass\`, one piece as weighed`,
+    );
+  });
+
+  it('filled in is the chair that is drawn', () => {
+    const design = resolveDesign(designOf(filledIn(textOf(porch())), porch()));
+    const built = design.ok ? buildChair(design.value) : design;
+    if (!design.ok || !built.ok) throw new Error('a chair that cannot be built');
+    const { parts: made } = built.chair;
+    expect(made.map(({ drawn }) => drawn[0]!.box.foot / inch)).toEqual(
+      [0, 3.5, 2.5, 12].map((foot) => expect.closeTo(foot, 3) as number),
+    );
+  });
+
+  it('is the same drawn from the other side, or with y down', () => {
+    const [right, left] = [
+      [box('post', 0, 1, 2, 30), onLayer('seat', line(1, 15, 17, 16)), onLayer('back', line(1, 15, -6, 40))],
+      [
+        box('post', -2, 1, 2, 30),
+        onLayer('seat', line(-1, 15, -17, 16)),
+        onLayer('back', line(-1, 15, 6, 40)),
+      ],
+    ].map((entities) => dxf(entities, inInches));
+    const down = svg(
+      '<g id="post"><rect y="-31" width="2" height="30"/></g><g id="seat"><path d="M1-15 17-16"/></g><g id="back"><path d="M1-15-6-40"/></g>',
+      'width="100in" viewBox="0 0 100 100"',
+    );
+    const [wanted, mirrored] = [found(right!), found(left!, { mirror: true })];
+    expect(found(left!).facesLeft).toBe(true);
+    expect(mirrored).toMatchObject({ facesLeft: false, lines: wanted.lines, origin: wanted.origin });
+    expect(found(down).lines).toMatchObject(wanted.lines);
+    expect(found(down).origin.y).toBeCloseTo(-wanted.origin.y, 12);
+    const text = textOf(down);
+    expect(text).toContain('layer: post, origin: [0, -1] }');
+    expect(textOf(left!, { mirror: true })).toContain('origin: [0, 1], mirror: true }');
+  });
+});
+
+describe('a drawing that is refused', () => {
+  const flaws = (text: string, units = null) => {
+    const made = fromDrawing({ drawn: drawnIn(text), units, mirror: false });
+    return made.ok ? [] : made.flaws.map((flaw) => `${flaw.expected}, ${flaw.found}. ${flaw.hint ?? ''}`);
+  };
+
+  it('without units, and says how large it would be', () => {
+    expect(flaws(dxf([box('a', 0, 0, 42.25, 3)]))).toEqual([
+      '`--units`: the drawing does not say what its units are, none. it is 42.25 wide and 3 high: with `--units in` inches, with `--units mm` millimetres',
+    ]);
+  });
+
+  it('without curves, and where nothing closes with the reason of each layer', () => {
+    expect(flaws(dxf([], inInches))).toEqual(['a drawing with curves, none. ']);
+    const open = dxf([onLayer('a', line(0, 0, 1, 0)), onLayer('b', line(0, 0, 0, 2))], inInches);
+    expect(flaws(open).map((flaw) => flaw.slice(0, 24))).toEqual([
+      'a layer whose curves clo',
+      'on a, outlines that clos',
+      'on b, outlines that clos',
+    ]);
+  });
+});
+
+describe('units', () => {
+  it.each([
+    ['inches', inInches, null, 'in', ''],
+    ['millimetres', inMillimetres, null, 'mm', ''],
+    ['what is stated where none are declared', {}, 'cm', 'cm', 'units: cm, '],
+    ['what is stated, whatever is declared', inMillimetres, 'in', 'in', 'units: in, '],
+    ['millimetres where they are yards', { header: [9, '$INSUNITS', 70, 10] }, null, 'mm', ''],
+  ] as const)('are %s', (_, sections, units, wanted, stated) => {
+    const text = textOf(dxf([box('post', 0, 0, 2, 30)], sections), { units });
+    expect(text).toContain(`\nunits: ${wanted}\n`);
+    expect(text).toContain(`{ file: chair.dxf, layer: post, ${stated}origin: [0, 0] }`);
+  });
+});
+
+describe('any names of layers', () => {
+  /** What a line of a DXF file can hold. */
+  const name = fc
+    .oneof(
+      fc.constantFrom(
+        '0',
+        '007',
+        '__proto__',
+        'a: b',
+        '#',
+        "'",
+        '"',
+        '- x',
+        'null',
+        '{',
+        'seat',
+        'Arms',
+        '\u202e',
+      ),
+      fc.string({ unit: 'binary' }),
+      fc.string(),
+    )
+    .map((text) => text.replaceAll(/[\r\n\ufeff]|\p{Cs}/gu, '').trim())
+    .filter((text) => text !== '');
+
+  it('are found again by the design, each by a part of its own name', () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(name, { minLength: 1, maxLength: 6 }), (layers) => {
+        const drawing = dxf(
+          layers.map((layer, i) => box(layer, 3 * i, i, 2, 30)),
+          inInches,
+        );
+        const design = designOf(filledIn(textOf(drawing)), drawing);
+        const { parts } = design.written;
+        expect(parts.map(({ outline }) => [outline].flat()[0]!.drawing!.layer)).toEqual(layers);
+        expect(new Set(parts.map((part) => part.name)).size).toBe(layers.length);
+        const resolved = resolveDesign(design);
+        if (!resolved.ok) throw new Error(resolved.issues.map(describeIssue).join('\n'));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('are found again where they have breaks of line and halves of letters, as in an SVG', () => {
+    const any = fc.string({ unit: 'binary', minLength: 1 });
+    fc.assert(
+      fc.property(fc.uniqueArray(any, { minLength: 1, maxLength: 6 }), (layers) => {
+        const { curves, ...sheet } = drawnIn(dxf([box('0', 0, 0, 2, 30)], inInches));
+        const drawn = { ...sheet, curves: layers.flatMap((layer) => ({ ...curves[0]!, layers: [layer] })) };
+        const made = fromDrawing({ drawn, units: null, mirror: false });
+        if (!made.ok) throw new Error(JSON.stringify(made.flaws));
+        const { parts } = designOf(filledIn(printFromDrawing(made.value, names)), porch()).written;
+        expect(parts.map(({ outline }) => [outline].flat()[0]!.drawing!.layer)).toEqual(layers);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
