@@ -36,3 +36,4 @@ export { printText } from './report/text.js';
 export { tool } from './report/tool.js';
 export { fromDrawing, type FromDrawing, type FromDrawingRequest } from './starter/from-drawing.js';
 export { printFromDrawing, type DesignNames } from './starter/from-drawing-text.js';
+export { starter, type Starter, type StarterRequest } from './starter/starter.js';

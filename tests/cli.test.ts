@@ -28,6 +28,7 @@ describe('trueroll', () => {
 
   it.each([
     [['--help']],
+    [['new', '--help']],
     [['check', '--help']],
     [['compare', '--help']],
     [['tolerance', '--help']],

@@ -55,10 +55,10 @@ const declarations = [
 ];
 
 const whatNext = `trueroll rolls a rocking-chair design on the floor before the wood is cut.
+  trueroll new --out design.yaml       a chair to begin with; new --from chair.dxf: your drawing
   trueroll check design.yaml           where it rests, how fast it rocks, whether it goes over
   trueroll sweep design.yaml --vary "radius=34 in..42 in:1/2 in"   which radii do
   trueroll adjust design.yaml --to "period=2.2 s" --by radius      the one that rocks so
-  trueroll tolerance design.yaml       how the shop's errors spread it, which size to hold close
   trueroll --help                      every command; trueroll check --help: one command with an example
 `;
 

@@ -75,6 +75,10 @@ function sizeFaults(
   });
 }
 
+/** What is wrong with the size of somebody who is to sit in a chair. */
+export const peopleFaults = (sized: { readonly stature: number; readonly mass: number }): SeatingFault[] =>
+  sizeFaults(sized, ofPeople, []);
+
 /** Sizes are looked at first: nobody of no mass is given a pose. */
 function seat(
   sitter: Sitter & { readonly name: string },

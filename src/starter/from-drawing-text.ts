@@ -156,3 +156,6 @@ function lineOf(line: SeatLine, { lines, units }: FromDrawing): string {
   );
   return `${line}: { ${first!}, ${second!} } ${comment(`from the layer ${read.layer}`)}`;
 }
+
+/** How many a design has. */
+export const blanksIn = (text: string): number => text.match(/^ *[a-z]+: # wanted: /gmu)?.length ?? 0;

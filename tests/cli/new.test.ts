@@ -107,9 +107,74 @@ describe('trueroll new --from', () => {
     expect(stdout).toContain('layer: "\\u001b[31mred"');
   });
 
+  it('takes the sitter whom the command line names', async () => {
+    const { stdout } = await begin(
+      ...['--from', 'shop/chair.dxf', '--body', 'male', '--stature', '5\' 10"', '--mass', '180 lb'],
+    );
+    expect(stdout).toContain('sitters: [{ name: sitter, body: male, stature: 5\' 10", mass: 180 lb }]\n');
+  });
+});
+
+describe('trueroll new', () => {
+  it('says a whole chair for the usual people, which passes a check', async () => {
+    const { code, stdout, stderr } = await begin('--kind', 'child');
+    expect([code, stderr]).toEqual([
+      0,
+      'Rocker for a child, white ash: All listed limits met, for shortest and tallest, on bare boards.\n',
+    ]);
+    const checked = await trueroll(['check', 'new.yaml'], { files: { 'new.yaml': stdout } });
+    expect([checked.code, checked.stderr]).toEqual([0, '']);
+    expect(checked.stdout).toContain('agrees for the empty chair and shortest');
+  });
+
+  it('is made for a sitter, in millimetres, and written where it is wanted', async () => {
+    const { code, stdout, stderr, written } = await begin(
+      ...['--kind', 'porch', '--body', 'female', '--stature', '164 cm', '--mass', '64 kg', '--units', 'mm'],
+      ...['--name', 'Hers: blue', '--out', 'hers.yaml', '--quiet'],
+    );
+    expect([code, stdout, stderr]).toEqual([0, '', '']);
+    const text = written.get('hers.yaml')!;
+    expect(text).toContain("\nname: 'Hers: blue'\n");
+    expect(text).toContain('sitters: [{ name: sitter, body: female, stature: 164 cm, mass: 64 kg }]\n');
+    const check = ['check', 'hers.yaml', '--no-second-opinion'];
+    expect(await trueroll(check, { files: { 'hers.yaml': text } })).toMatchObject({ code: 0, stderr: '' });
+  });
+
+  it('is written where some limit is not met, with exit code 1 and what is missed', async () => {
+    const { code, stderr, written } = await begin(
+      ...['--body', 'female', '--stature', '0.9 m', '--mass', '60 kg', '--out', 'small.yaml'],
+    );
+    expect([code, written.has('small.yaml')]).toEqual([1, true]);
+    expect(stderr).toContain('Not all limits are met');
+  });
+
+  it.each([
+    [
+      ['--body', 'male'],
+      '--stature: expected a length such as `5\' 4"`, found none. Hint: --body, --stature and --mass',
+    ],
+    [['--mass', '60 kg'], '--body: expected female or male, found none'],
+    [['--body', 'male', '--stature', "6'"], '--mass: expected a mass such as `140 lb`, found none'],
+    [['--body', 'male', '--stature', '6 kg', '--mass', '5'], '--stature: expected a length, found a mass'],
+    [['--body', 'male', '--stature', '6 kg', '--mass', '5'], '--mass: expected a mass, found a pure number'],
+    [
+      ['--body', 'male', '--stature', '64', '--mass', '1 kg'],
+      '--mass: expected a mass of 3 to 400 kg, found 1 kg',
+    ],
+    [['--body', 'male', '--stature', '80 cm', '--mass', '9 kg'], '--stature: expected 0.9 to 2.3 m'],
+    [['--mirror'], '--mirror: expected --from beside it'],
+    [['--units', 'cm'], '--units: expected in or mm'],
+    [['--kind', 'pub'], "argument 'pub' is invalid"],
+    [['--out', 'kept.yaml'], 'kept.yaml: expected a name that no file has yet'],
+  ])('%s is refused', async (argv, words) => {
+    const { code, stdout, stderr, written } = await begin(...argv);
+    expect([code, stdout, written.size]).toEqual([2, '', 0]);
+    expect(stderr).toContain(words);
+  });
+
   it('shows an example', async () => {
     const { code, stdout } = await trueroll(['new', '--help']);
     expect(code).toBe(0);
-    expect(stdout).toMatch(/Examples:\n {2}\$ trueroll new --from /);
+    expect(stdout).toMatch(/Examples:\n {2}\$ trueroll new /);
   });
 });

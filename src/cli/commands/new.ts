@@ -1,4 +1,4 @@
-/** `trueroll new` */
+/** `trueroll new`: a starter, or `--from` a drawing */
 import { basename, dirname, relative, sep } from 'node:path';
 import { issueOfWhole, type Checked, type Issue } from '../../design/issue.js';
 import type { Drawn, DrawingFlaw } from '../../drawing/read/drawn.js';
@@ -8,24 +8,58 @@ import type { ChairKind } from '../../names.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { fromDrawing } from '../../starter/from-drawing.js';
 import { summaryOfDrawing } from '../../starter/from-drawing-summary.js';
-import { printFromDrawing } from '../../starter/from-drawing-text.js';
-import { refuse, unwritable } from '../answer.js';
+import { blanksIn, printFromDrawing } from '../../starter/from-drawing-text.js';
+import { fittedStatures, starter } from '../../starter/starter.js';
+import { summaryOfStarter } from '../../starter/starter-summary.js';
+import { refuse } from '../answer.js';
 import { refused } from '../checked.js';
+import { writeDesign, type DesignPlace } from '../new-design-file.js';
+import { sitterAsked, type SitterArguments } from '../sitter-asked.js';
 import { exitCodes, isFileTrouble, type World } from '../world.js';
 
-export interface NewSettings {
-  readonly from: string;
+export interface NewSettings extends SitterArguments, DesignPlace {
+  readonly from?: string;
   readonly units?: LengthUnit;
   readonly mirror?: boolean;
   readonly kind?: ChairKind;
   readonly name?: string;
-  readonly out?: string;
-  readonly overwrite?: boolean;
   readonly quiet?: boolean;
 }
 
-export async function begin(world: World, settings: NewSettings): Promise<number> {
-  const { from, units = null, mirror = false, kind = null, name } = settings;
+export const begin = (world: World, settings: NewSettings): Promise<number> =>
+  settings.from === undefined ? beginWhole(world, settings) : beginFrom(world, settings.from, settings);
+
+const usualNames: Readonly<Record<ChairKind, string>> = {
+  adult: 'Rocking chair, white ash',
+  nursing: 'Nursing rocker, white ash',
+  child: 'Rocker for a child, white ash',
+  porch: 'Porch rocker, white ash',
+};
+
+async function beginWhole(world: World, settings: NewSettings): Promise<number> {
+  const { units = 'in', mirror = false, kind = 'adult', name, out } = settings;
+  if (mirror) return refuse(world, [issueOfWhole('--mirror', '--from beside it', 'none')]);
+  if (units !== 'in' && units !== 'mm')
+    return refuse(world, [issueOfWhole('--units', 'in or mm for a design without a drawing', units)]);
+  const sitter = sitterAsked(settings, units);
+  if (!sitter.ok) return refuse(world, sitter.issues);
+  const { least, greatest } = fittedStatures;
+  const stature = sitter.value?.stature ?? least;
+  if (stature < least || stature > greatest)
+    return refuse(world, [
+      issueOfWhole('--stature', `${least} to ${greatest} m, for whom a chair is sought`, `${stature} m`),
+    ]);
+  const asked = { name: name || usualNames[kind], kind, units, sitter: sitter.value };
+  const made = starter(asked, out ?? 'design.yaml');
+  if (!made.ok) return refuse(world, made.issues);
+  const written = await writeDesign(world, made.value.text, settings, []);
+  if (!written.ok) return refuse(world, written.issues);
+  if (!settings.quiet) world.stderr.write(summaryOfStarter(made.value));
+  return made.value.result.verdict === 'pass' ? exitCodes.met : exitCodes.notMet;
+}
+
+async function beginFrom(world: World, from: string, settings: NewSettings): Promise<number> {
+  const { units = null, mirror = false, kind = null, name, out } = settings;
   const drawing = await drawingAt(world, from);
   if (!drawing.ok) return refuse(world, drawing.issues);
   const found = fromDrawing({ drawn: drawing.value, units, mirror });
@@ -34,9 +68,11 @@ export async function begin(world: World, settings: NewSettings): Promise<number
       world,
       found.flaws.map((flaw) => issueOfFlaw(from, flaw)),
     );
-  const text = printFromDrawing(found.value, {
-    ...{ name: name || nameOf(from), kind, sitters: null, file: besideDesign(from, settings.out) },
-  });
+  const sitter = sitterAsked(settings, found.value.units);
+  if (!sitter.ok) return refuse(world, sitter.issues);
+  const sitters = sitter.value && `[${sitter.value.line}]`;
+  const names = { name: name || nameOf(from), kind, sitters, file: besideDesign(from, out) };
+  const text = printFromDrawing(found.value, names);
   const written = await writeDesign(world, text, settings, [from]);
   if (!written.ok) return refuse(world, written.issues);
   if (!settings.quiet) world.stderr.write(summaryOfDrawing(found.value, from, blanksIn(text)));
@@ -44,7 +80,6 @@ export async function begin(world: World, settings: NewSettings): Promise<number
 }
 
 async function drawingAt({ files }: World, path: string): Promise<Checked<Drawn>> {
-  const expected = 'a drawing file that can be read';
   if (path === '-')
     return refused(issueOfWhole('--from', 'a drawing by the name of its file', 'standard input'));
   try {
@@ -53,7 +88,7 @@ async function drawingAt({ files }: World, path: string): Promise<Checked<Drawn>
     return { ok: false, issues: read.flaws.map((flaw) => issueOfReading(path, flaw)) };
   } catch (error) {
     if (!isFileTrouble(error)) throw error;
-    return refused(issueOfWhole(path || '--from', expected, error.message));
+    return refused(issueOfWhole(path || '--from', 'a drawing file that can be read', error.message));
   }
 }
 
@@ -74,28 +109,3 @@ function besideDesign(drawing: string, out: string | undefined): string {
   const way = relative(dirname(out), drawing);
   return sep === '/' ? way : way.replaceAll(sep, '/');
 }
-
-/** To `--out`, over no file that is there unless that is asked for; else said. @param read never written over */
-async function writeDesign(
-  { files, stdout }: World,
-  text: string,
-  { out, overwrite = false }: NewSettings,
-  read: readonly string[],
-): Promise<Checked<null>> {
-  if (out === undefined) {
-    stdout.write(text);
-    return { ok: true, value: null };
-  }
-  try {
-    if (!overwrite && (await files.isFile(out))) return refused(thereAlready(out));
-    await files.write(out, text, read);
-    return { ok: true, value: null };
-  } catch (error) {
-    return refused(unwritable(out, error));
-  }
-}
-
-const thereAlready = (out: string): Issue =>
-  issueOfWhole(out, 'a name that no file has yet', 'a file', 'with `--overwrite` it is written over');
-
-const blanksIn = (text: string): number => text.match(/^ *[a-z]+: # wanted: /gmu)?.length ?? 0;
