@@ -6,7 +6,16 @@ import { loopMoments } from '../../../src/geometry/area-moments.js';
 import { areDrawingsThere, drawingBytes, referenceRows } from './reference-table.js';
 
 const wholeDrawing = {
-  ...{ layer: null, id: null, unit: 1, origin: { x: 0, y: 0 }, turn: 0, mirror: false, join: null },
+  ...{
+    layer: null,
+    id: null,
+    unit: 1,
+    origin: { x: 0, y: 0 },
+    turn: 0,
+    mirror: false,
+    join: null,
+    smooth: null,
+  },
 };
 
 function outlinesIn(file: string) {
