@@ -86,7 +86,7 @@ function askedInSI(drawing: NonNullable<WrittenOutline['drawing']>, si: InSI): A
 }
 
 /** Metres, for `smooth: true`: as far as a band saw goes astray without being seen (common practice, no source). */
-const usuallySmoothed = 1e-4;
+export const usuallySmoothed = 1e-4;
 
 function arcsInSI(radius: WrittenRadius, si: InSI): RockerArcInSI[] {
   if (!Array.isArray(radius)) return [{ radius: si(radius), until: null }];

@@ -2,33 +2,27 @@
 import type { CheckResult } from '../check-design.js';
 import type { Unsmoothed } from '../explore/unsmoothed.js';
 import type { TakenFromFile } from '../chair/part-outline.js';
+import type { Smoothing } from '../drawing/read/smoothing/smoothing.js';
 import type { Measured } from '../measures/catalogue.js';
 import { isMissing } from '../numeric/missing.js';
 import { formatDegreesFine, formatMillimetres, formatNumber, formatSeconds } from '../quantity/print.js';
 
 export function saySmoothing(name: string, { file, smoothing }: TakenFromFile): string[] {
   if (smoothing === null) return [];
-  const { lines, arcs, curves, off, radius, left } = smoothing;
-  const made = [counted(arcs, 'arc'), counted(curves, 'curve')]
-    .filter((words) => words !== null)
-    .join(' and ');
-  return [
-    ...(lines > 0
-      ? [
-          `${name}, from ${file}: ${formatNumber(lines, 0)} lines were read as ${made}, ${formatMillimetres(off, 3)} from ` +
-            `them at most, ${sayRadius(radius)}.`,
-        ]
-      : []),
-    ...(left > 0
-      ? [
-          `${name}, from ${file}: ${formatNumber(left, 0)} lines look like a curve whose radius they do not tell to ` +
-            '0.1 %: they were left as lines.',
-        ]
-      : []),
-    ...(lines + left > 0
-      ? []
-      : [`${name}, from ${file}: no lines that stand for a curve were found to smooth.`]),
-  ];
+  const { lines, off, radius, left } = smoothing;
+  const told = `${name}, from ${file}:`;
+  if (lines + left === 0) return [`${told} no lines that stand for a curve were found to smooth.`];
+  const made = `${told} ${sayMade(smoothing)}, ${formatMillimetres(off, 3)} from them at most, ${sayRadius(radius)}.`;
+  const unmade =
+    `${told} ${formatNumber(left, 0)} lines look like a curve whose radius they do not tell to 0.1 %: they were left ` +
+    'as lines.';
+  return [...(lines > 0 ? [made] : []), ...(left > 0 ? [unmade] : [])];
+}
+
+/** `62 lines were read as 1 arc and 2 curves` */
+export function sayMade({ lines, arcs, curves }: Smoothing): string {
+  const made = [counted(arcs, 'arc'), counted(curves, 'curve')].filter((words) => words !== null);
+  return `${formatNumber(lines, 0)} lines were read as ${made.join(' and ')}`;
 }
 
 const counted = (count: number, what: string): string | null =>

@@ -6,6 +6,7 @@ import type { ChairKind } from '../names.js';
 import { formatInches, formatMillimetres } from '../quantity/print.js';
 import { isImperial, metresPer, type LengthUnit } from '../quantity/units.js';
 import { sizeInBoth } from '../report/drawing-cautions.js';
+import { sayMade } from '../report/smoothing-words.js';
 import { blank, comment } from './comment.js';
 import type { DrawnPart, FromDrawing } from './from-drawing.js';
 import { seatLines, type SeatLine } from './seat-lines.js';
@@ -92,7 +93,7 @@ const place = ({ x, y }: Point, units: LengthUnit): readonly [number, number] =>
 ];
 
 function aboutPart(
-  { name, group, box, outlines, duplicates, leftOpen }: DrawnPart,
+  { name, group, box, outlines, duplicates, leftOpen, smoothing }: DrawnPart,
   found: FromDrawing,
 ): string[] {
   const { left, right, foot, top } = box;
@@ -102,6 +103,7 @@ function aboutPart(
     ...(outlines > 1 ? [`${outlines} outlines.`] : []),
     ...(duplicates > 0 ? [`Drawn twice and taken once: ${duplicates}.`] : []),
     ...(leftOpen > 0 ? [`Lines that do not close, left out: ${leftOpen}.`] : []),
+    ...(smoothing.lines > 0 ? [`${sayMade(smoothing)} by \`smooth\`.`] : []),
     ...group.shares.map((other) => `Some of it is on ${other} too: keep one of the two.`),
   ];
   return [comment([`${what}: ${sizeInBoth(right - left, top - foot)}.`, lies, ...more].join(' '), '  ')];
@@ -124,7 +126,7 @@ const sayLength = (metres: number, units: LengthUnit): string =>
 const sayFlaw = ({ expected, found, hint }: Flaw): string =>
   `No part as it is drawn: expected ${expected}, found ${found}.${hint === undefined ? '' : ` Hint: ${hint}.`}`;
 
-function partLines({ name, group }: DrawnPart, found: FromDrawing, file: string): string[] {
+function partLines({ name, group, smoothing }: DrawnPart, found: FromDrawing, file: string): string[] {
   const { stated, mirror, origin, units } = found;
   const drawing = {
     file,
@@ -132,6 +134,7 @@ function partLines({ name, group }: DrawnPart, found: FromDrawing, file: string)
     ...(stated !== null && { units: stated }),
     origin: place(origin, units),
     ...(mirror && { mirror }),
+    ...(smoothing.lines > 0 && { smooth: '0.1 mm' }),
   };
   return [
     `  - name: ${yamlFlow(name)}`,

@@ -1,6 +1,8 @@
 /** What a drawing gives to a design: a part for each layer, the lines of seat, back and arms, and where they all lie. */
 import type { Drawn, DrawnCurve, LeftOut } from '../drawing/read/drawn.js';
 import { drawnOutlines, type Asked } from '../drawing/read/outlines.js';
+import { nothingSmoothed, type Smoothing } from '../drawing/read/smoothing/smoothing.js';
+import { usuallySmoothed } from '../design/resolve-parts.js';
 import { mappedPiece, mappedPoint, scaling, shifting } from '../geometry/affine.js';
 import type { Box } from '../geometry/box.js';
 import { contourOf } from '../geometry/contour.js';
@@ -29,6 +31,8 @@ export interface DrawnPart {
   readonly outlines: number;
   readonly duplicates: number;
   readonly leftOpen: number;
+  /** What can be made of lines that stand for curves. */
+  readonly smoothing: Smoothing;
   /** Why it is no part as it is drawn; places in the chair’s frame. */
   readonly flaws: readonly Flaw[];
 }
@@ -69,10 +73,8 @@ export function fromDrawing({ drawn, units, mirror }: FromDrawingRequest): ReadF
   const placed = groups.map((group) => inMetres(group, drawn, unit, mirror));
   const lines = linesAmong(placed);
   const asParts = placed.filter((group) => ![...lines.values()].some((line) => line.group === group));
-  const asked = { ...{ unit, turn: 0, mirror, join: null, smooth: null }, origin: { x: 0, y: 0 } };
-  const foot = Math.min(
-    ...asParts.flatMap((one) => (flawsOf(one, drawn, asked).length > 0 ? [] : one.box.foot)),
-  );
+  const asked = { ...{ unit, turn: 0, mirror, join: null, smooth: usuallySmoothed }, origin: { x: 0, y: 0 } };
+  const foot = Math.min(...asParts.flatMap((one) => footOf(one, drawn, asked) ?? []));
   const origin = { x: 0, y: (drawn.yDown ? -1 : 1) * (Number.isFinite(foot) ? foot : 0) };
   const taken = named(asParts).map((one) => partOf(one, drawn, { ...asked, origin }));
   const parts = taken.filter(({ flaws }) => flaws.length === 0);
@@ -170,6 +172,12 @@ function flawsOf(group: Placed, drawn: Drawn, asked: Whence): readonly Flaw[] {
   return judged.ok ? [] : judged.flaws;
 }
 
+/** Its lowest place; null where it is no part. */
+function footOf(group: Placed, drawn: Drawn, asked: Whence): number | null {
+  const made = outlinesOf(group, drawn, asked);
+  return made.ok && outlineFlaws(made.loops).ok ? made.box.foot : null;
+}
+
 function partOf({ name, group }: { name: string; group: Placed }, drawn: Drawn, asked: Whence): DrawnPart {
   const made = outlinesOf(group, drawn, asked);
   const flaws = flawsOf(group, drawn, asked);
@@ -179,6 +187,7 @@ function partOf({ name, group }: { name: string; group: Placed }, drawn: Drawn, 
     outlines: made.ok ? made.loops.filter(({ hole }) => !hole).length : 0,
     duplicates: made.ok ? made.duplicates : 0,
     leftOpen: made.ok ? made.leftOpen : 0,
+    smoothing: (made.ok ? made.smoothing : null) ?? nothingSmoothed,
   };
 }
 

@@ -7,7 +7,7 @@ import { resolveDesign } from '../../src/design/resolve.js';
 import { fromDrawing } from '../../src/starter/from-drawing.js';
 import { summaryOfDrawing } from '../../src/starter/from-drawing-summary.js';
 import { printFromDrawing } from '../../src/starter/from-drawing-text.js';
-import { dxf, line } from '../drawing/read/dxf-text.js';
+import { dxf, line, polyline } from '../drawing/read/dxf-text.js';
 import { svg } from '../drawing/read/svg-drawn.js';
 import { box, drawnIn, filledIn, found, inInches, inMillimetres, onLayer, porch } from './drawings.js';
 
@@ -20,6 +20,27 @@ function designOf(text: string, drawing: string) {
   if (!read.ok) throw new Error(read.issues.map(describeIssue).join('\n'));
   return read.value;
 }
+
+describe('a runner drawn as lines', () => {
+  const at = (r: number, lean: number): [number, number] => {
+    const angle = (lean * Math.PI) / 180;
+    return [r * Math.sin(angle), 42 - r * Math.cos(angle)];
+  };
+  const row = (r: number): [number, number][] => Array.from({ length: 46 }, (_, i) => at(r, i - 22.5));
+  const lines = dxf([polyline([...row(42), ...row(40).reverse()])], inInches);
+
+  it('is read as the arcs that it stands for, and stands on its arc', () => {
+    const text = textOf(lines);
+    expect(text.replaceAll(/\n\s*# /g, ' ')).toContain('90 lines were read as 2 arcs by `smooth`.');
+    expect(text).toContain('smooth: 0.1 mm }');
+    // The lowest of the lines is the one from -0.5° to 0.5°: the arc reaches 42 (1 - cos 0.5°) in lower.
+    expect(found(lines).origin.y).toBeCloseTo(0, 9);
+  });
+
+  it('is not where lines are lines', () => {
+    expect(textOf(porch())).not.toContain('smooth');
+  });
+});
 
 describe('a drawing with a part on each layer', () => {
   const { parts, unfinished, lines, origin, units, leftOut, facesLeft } = found(porch());
