@@ -25,23 +25,17 @@ const codePattern = /^-?\d{1,4}$/;
 /** One after another, so that only one is in memory. Ends after EOF. */
 export function* groupsOf(text: string): Generator<Group> {
   const lines = linesOf(text);
+  const codeIn = codeReader();
   let [type, at, tags] = ['', 0, [] as Tag[]];
   for (;;) {
     const written = lines();
     if (written === null) throw truncated(lines.count());
     const codeLine = lines.count();
-    const code = written.trim();
-    if (!codePattern.test(code) && type === '') throw noDxf(codeLine, shown(code));
-    if (!codePattern.test(code))
-      throw new Unreadable({
-        line: codeLine,
-        expected: 'a group code, a whole number on a line of its own',
-        found: shown(code),
-        hint: 'a line is missing or too many before it',
-      });
+    const code = codeIn(written);
+    if (code === null) throw type === '' ? noDxf(codeLine, shown(written.trim())) : noCode(codeLine, written);
     const value = lines();
     if (value === null) throw truncated(lines.count());
-    const tag = { code: Number(code), value: value.trim(), line: codeLine + 1 };
+    const tag = { code, value: value.trim(), line: codeLine + 1 };
     if (tag.code === comment) continue;
     if (tag.code !== 0) {
       if (type === '') throw noDxf(codeLine, pairOf(tag));
@@ -54,6 +48,28 @@ export function* groupsOf(text: string): Generator<Group> {
     [type, at, tags] = [tag.value, tag.line, []];
   }
 }
+
+/** The code in a line; null: none. Nearly all are one of few, written alike: each is read once. */
+function codeReader(): (written: string) => number | null {
+  const codes = new Map<string, number>();
+  return (written) => {
+    const known = codes.get(written);
+    if (known !== undefined) return known;
+    const trimmed = written.trim();
+    if (!codePattern.test(trimmed)) return null;
+    const code = Number(trimmed);
+    codes.set(written, code);
+    return code;
+  };
+}
+
+const noCode = (line: number, written: string): Unreadable =>
+  new Unreadable({
+    line,
+    expected: 'a group code, a whole number on a line of its own',
+    found: shown(written.trim()),
+    hint: 'a line is missing or too many before it',
+  });
 
 const noDxf = (line: number, found: string): Unreadable =>
   new Unreadable({ line, expected: 'a DXF file, which begins with 0 and SECTION', found });

@@ -7,7 +7,7 @@ import { farthest } from './within-reach.js';
 const decimal = /^[+-]?(\d+\.?\d*|\.\d+)([eEdD][+-]?\d+)?$/;
 
 export function numberOf({ value, line }: Tag): number {
-  const number = decimal.test(value) ? Number(value.replace(/[dD]/, 'e')) : NaN;
+  const number = decimal.test(value) ? decimalNumber(value) : NaN;
   if (Math.abs(number) <= farthest) return number;
   throw new Unreadable({
     line,
@@ -17,8 +17,17 @@ export function numberOf({ value, line }: Tag): number {
   });
 }
 
-export const tagOf = ({ tags }: Group, code: number): Tag | undefined =>
-  tags.find((tag) => tag.code === code);
+/** Some programs write FORTRAN’s exponent. */
+function decimalNumber(value: string): number {
+  const number = Number(value);
+  return Number.isNaN(number) ? Number(value.replace(/[dD]/, 'e')) : number;
+}
+
+/** Written out: of an entity it is asked a dozen times. */
+export function tagOf({ tags }: Group, code: number): Tag | undefined {
+  for (const tag of tags) if (tag.code === code) return tag;
+  return undefined;
+}
 
 export const textOf = (group: Group, code: number): string | undefined => tagOf(group, code)?.value;
 

@@ -57,6 +57,12 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
     });
   const curves = drawn.curves.filter(isAsked(asked));
   if (curves.length === 0) return refused(nothingThere(drawn, asked));
+  if (curves.length > mostCurves)
+    return refused({
+      expected: `${mostCurves} curves of a part at most`,
+      found: String(curves.length),
+      hint: 'ask for a layer or an id, or draw it with fewer and longer ones',
+    });
   const map = intoChair(drawn.yDown, unit, asked);
   const placed = curves.map((curve) => ({
     ...curve,
@@ -129,6 +135,8 @@ const placesOn = (piece: Piece): Point[] =>
     : Array.from({ length: looks + 1 }, (_, i) => pointOn(piece, i / looks));
 const looks = 16;
 
+/** A part has some dozens, one drawn as lines some thousands: what has more is no drawing of a part. */
+const mostCurves = 20_000;
 /** What lies in what is asked of every two. */
 const mostLoops = 2000;
 /** Places of one kind: a drawing that is open everywhere says so often enough. */

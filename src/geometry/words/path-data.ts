@@ -2,6 +2,7 @@
 import svgpath from 'svgpath';
 import type { Built, Flaw } from '../flaw.js';
 import type { Point } from '../point.js';
+import { shortRuns } from './long-runs.js';
 
 type Path = ReturnType<typeof svgpath>;
 
@@ -23,10 +24,12 @@ export interface SubpathData {
 
 /** Subpaths in order; those of a mere M, which draw nothing, are left out. */
 export function readPathData(data: string): Built<{ subpaths: readonly SubpathData[] }> {
-  const path = svgpath(data);
+  if (data.length > mostCharacters) return { ok: false, flaws: [tooLong(data)] };
+  const { text, inData } = shortRuns(data);
+  const path = svgpath(text);
   // What svgpath could not read stands in `err`, which its types leave out.
   const { err } = path as unknown as { err: string };
-  const flaws = syntaxFlaws(data, err);
+  const flaws = syntaxFlaws(data, err, inData);
   if (flaws.length > 0) return { ok: false, flaws };
   const groups = bySubpath(path);
   // Mostly one, which starts where the data does.
@@ -36,6 +39,15 @@ export function readPathData(data: string): Built<{ subpaths: readonly SubpathDa
   if (overflows.length > 0) return { ok: false, flaws: overflows };
   return { ok: true, subpaths: subpaths.filter(({ commands }) => commands.length > 0) };
 }
+
+/** A hundred thousand places: more is no outline of a part, and half a gigabyte to read. */
+const mostCharacters = 2_000_000;
+
+const tooLong = ({ length }: string): Flaw => ({
+  expected: `path data of ${mostCharacters} characters at most`,
+  found: String(length),
+  at: 0,
+});
 
 function hasFiniteNumbers({ segment }: Command): boolean {
   for (let i = 1; i < segment.length; i++) if (!Number.isFinite(segment[i])) return false;
@@ -78,8 +90,9 @@ const expectedBy: readonly (readonly [RegExp, string])[] = [
   [/numbers started with/, 'a number without leading zeros'],
 ];
 
-function syntaxFlaws(data: string, err: string): Flaw[] {
-  const failed = err === '' ? data.length : Number(/at pos (\d+)/.exec(err)?.[1] ?? data.search(/\S/));
+function syntaxFlaws(data: string, err: string, inData: (at: number) => number): Flaw[] {
+  const place = /at pos (\d+)/.exec(err)?.[1];
+  const failed = err === '' ? data.length : place === undefined ? data.search(/\S/) : inData(Number(place));
   // svgpath also reads R, a curve through points, which is no command of SVG 1.1.
   const letterR = data.search(/r/i);
   if (letterR >= 0 && letterR < failed) return [flawAt(data, letterR, anyCommand)];
