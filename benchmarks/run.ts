@@ -3,6 +3,7 @@ import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import type { Benchmark, Finding } from './finding.js';
 import * as curves from './curves.js';
+import * as drawings from './drawings.js';
 import * as lookUp from './look-up.js';
 import * as movingLoads from './moving-loads.js';
 import * as period from './period.js';
@@ -21,6 +22,7 @@ const benchmarks: readonly Benchmark[] = [
   lookUp,
   period,
   curves,
+  drawings,
 ];
 
 const answers: { question: string; findings: Finding[] }[] = [];
