@@ -23,6 +23,14 @@ export function surfaceCautions(result: CheckResult): string[] {
   });
 }
 
+/** What comes before all limits: on a curve that is drawn as lines no chair rocks, and every line is a place to rest. */
+export const saidOfLines = (result: CheckResult): string[] =>
+  runnersOf(result).flatMap(({ name, faults, drawn }) =>
+    faults
+      .filter(({ what }) => what === 'lines')
+      .map((fault) => `${name}: ${sayFault(fault, result.design.units, drawn)}`),
+  );
+
 /** Half an inch of flat is felt (common practice, no source). */
 const feltFlat = 0.012;
 

@@ -12,6 +12,7 @@ import { delicateLines } from './delicate-words.js';
 import { basisLine, limitLine, overLine, overRemedyLines, remedyLines, whereLines } from './limit-lines.js';
 import { loadWords, measureWords } from './measure-words.js';
 import { secondLine, secondOpinionLines } from './second-opinion-words.js';
+import { saidOfLines } from './surface-words.js';
 import { longestHead, paintedTable } from './table.js';
 import type { TextSettings } from './text-settings.js';
 import { shortened } from './text-width.js';
@@ -78,6 +79,7 @@ function notMet(result: CheckResult, settings: TextSettings): string[] {
   const failed = open.some(({ verdict }) => verdict === 'fail');
   return [
     settings.paint('heading', failed ? 'Not met' : 'Unknown'),
+    ...saidOfLines(result).map((said) => wrap(`First of all: ${said}`, settings.columns, '  ')),
     ...lines,
     ...moreLine(noRest.length, 'unknown for want of a rest'),
     ...moreLine(over.length - first.length, 'not met with that'),

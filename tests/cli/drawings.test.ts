@@ -184,6 +184,12 @@ describe('a 42 in arc', () => {
     });
     const { loads } = await reportOf('shop/chair.yaml', of);
     expect(loads[0]!.measures.periodS).toBeNull();
+    const argv = ['check', 'shop/chair.yaml', '--no-second-opinion'];
+    const { stdout } = await trueroll(argv, { files: of });
+    expect(stdout.replaceAll(/\s+/g, ' ')).toContain(
+      'Not met First of all: rocker: 44 flats in a row, up to 3/4 in long, 0 in to 32-1/4 in from its tail end, as a ' +
+        'curve drawn as lines has them. If it is one, write `smooth: 0.1 mm` beside `file`.',
+    );
   });
 });
 
