@@ -1,6 +1,7 @@
 /** A running surface in short runs, from its nose end to its tail end: arcs, corners, slices of curves, and the flats between. */
-import { radiusOn, type HullElement } from './hull-element.js';
+import { contactOn, radiusOn, type HullElement } from './hull-element.js';
 import { fullTurn } from './lean.js';
+import { distance } from './point.js';
 import { elementOf, indexAt, lengthOn, type Profile } from './profile.js';
 import type { RunningSurface } from './running-surface.js';
 
@@ -47,9 +48,12 @@ function runsOn(element: HullElement, from: number, to: number, turned: number):
   // The extremes of a curve's radius are at its ends, so those are looked at: half a slice each, whole ones between.
   const slice = (to - from) / slices;
   return Array.from({ length: slices + 1 }, (_, i) => {
-    const share = i === 0 || i === slices ? 1 / 2 : 1;
+    const begun = Math.max(from, from + (i - 1 / 2) * slice);
     const until = Math.min(to, from + (i + 1 / 2) * slice);
-    return runOf(radiusOn(element, from + i * slice), share * slice, until + turned);
+    const run = runOf(radiusOn(element, from + i * slice), until - begun, until + turned);
+    // Its radius there times its turn would be off where the radius changes fast: as long as an arc over its ends.
+    const chord = distance(contactOn(element, begun), contactOn(element, until));
+    return { ...run, length: (chord * run.turn) / (2 * Math.sin(run.turn / 2)) };
   });
 }
 

@@ -37,6 +37,33 @@ describe('faults of a runner', () => {
     ]);
   });
 
+  it('a flat beyond a curve whose radius changes much', () => {
+    // A parabola, y = 6 x² for x from -0.5 to 0.1, then straight on for 50 mm: its length in closed form.
+    const along = (x: number): number => (x / 2) * Math.sqrt(1 + 144 * x * x) + Math.asinh(12 * x) / 24;
+    const [tail, joint] = [-0.5, 0.1];
+    const [from, to] = [
+      { x: tail, y: 6 * tail * tail },
+      { x: joint, y: 6 * joint * joint },
+    ];
+    const handle = (joint - tail) / 3;
+    const way = Math.hypot(1, 12 * joint);
+    const end = { x: joint + 0.05 / way, y: to.y + (0.05 * 12 * joint) / way };
+    const outline: Loop = [
+      {
+        kind: 'cubic',
+        ...{ from, to },
+        control1: { x: tail + handle, y: from.y + handle * 12 * tail },
+        control2: { x: joint - handle, y: to.y - handle * 12 * joint },
+      },
+      ...polygon([to, end, { x: 0.1, y: 2 }, from]).slice(0, 3),
+    ];
+    const flat = along(joint) - along(tail);
+    const found = faultsOf(outline).filter(({ what }) => what === 'flat');
+    expect(found).toHaveLength(1);
+    expect(found[0]!.from).toBeCloseTo(flat, 6);
+    expect(found[0]!.to).toBeCloseTo(flat + 0.05, 6);
+  });
+
   it('a hollow that the floor spans, with its depth', () => {
     // Two arcs of radius 1 whose centres are 80 mm apart: they meet 1 - √(1 - 0.04²) over their common tangent.
     const leans = (from: number, to: number, x: number) =>
