@@ -1,7 +1,7 @@
 /** The circle nearest to places, by least squares of their distances from it: Gauss and Newton’s steps on centre and radius. */
 import { leastSquares } from '../numeric/linear.js';
 import { circleThrough } from './circle-through.js';
-import { distance, minus, plus, times, type Point } from './point.js';
+import { distance, dot, minus, plus, times, type Point } from './point.js';
 
 export interface FittedCircle {
   readonly centre: Point;
@@ -14,7 +14,7 @@ export interface FittedCircle {
 
 /** From a circle through three of the places it takes four or five. */
 const mostSteps = 20;
-/** A step this small against the size is rounding. */
+/** A step that changes distances by this share of the radius is rounding. */
 const standsStill = 1e-14;
 
 /** @param places in order along it, six at least; null where they decide none, as on a line */
@@ -29,9 +29,9 @@ export function fittedCircle(places: readonly Point[]): FittedCircle | null {
   for (let step = 0; step < mostSteps; step++) {
     const by = nextStep(near, centre, radius);
     if (by === null) return null;
-    centre = plus(centre, { x: by[0]!, y: by[1]! });
-    radius += by[2]!;
-    if (Math.max(...by.map(Math.abs)) <= standsStill * radius) break;
+    centre = plus(centre, by.moved);
+    radius += by.grown;
+    if (by.felt <= standsStill * radius) break;
   }
   const offs = near.map((place) => distance(place, centre) - radius);
   const off = offs.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
@@ -44,17 +44,41 @@ export function fittedCircle(places: readonly Point[]): FittedCircle | null {
   };
 }
 
-/** Centre and radius are changed by what would take the distances away if they went with them. */
-function nextStep(places: readonly Point[], centre: Point, radius: number): number[] | null {
+interface Step {
+  readonly moved: Point;
+  readonly grown: number;
+  /** By what it changes the distances of places at most. */
+  readonly felt: number;
+}
+
+/**
+ * Centre and radius are changed by what would take the distances away if they went with them: the circle is moved along
+ * itself and out, and grows about its place in the middle. On a short arc these differ by the rise of it, 1 - cos, alone.
+ * @param places about [0, 0]
+ */
+function nextStep(places: readonly Point[], centre: Point, radius: number): Step | null {
+  const far = Math.hypot(centre.x, centre.y);
+  const out = far > 0 ? times(centre, -1 / far) : { x: 1, y: 0 };
+  const along = { x: -out.y, y: out.x };
   const rows = places.map((place) => {
     const way = minus(place, centre);
-    const far = Math.hypot(way.x, way.y);
-    return { slopes: [way.x / far, way.y / far, 1], off: far - radius };
+    const from = Math.hypot(way.x, way.y);
+    const unit = times(way, 1 / from);
+    const rise = minus(unit, out);
+    return { slopes: [dot(unit, along), dot(unit, out), dot(rise, rise) / 2], off: from - radius };
   });
-  return leastSquares(
-    rows.map(({ slopes }) => slopes),
+  const sizes = [0, 1, 2].map((k) => Math.max(...rows.map(({ slopes }) => Math.abs(slopes[k]!))));
+  const found = leastSquares(
+    rows.map(({ slopes }) => slopes.map((slope, k) => slope / sizes[k]!)),
     rows.map(({ off }) => off),
   );
+  if (found === null) return null;
+  const [aside, outward, grown] = found.map((by, k) => by / sizes[k]!);
+  return {
+    moved: plus(times(along, aside!), times(out, outward! - grown!)),
+    grown: grown!,
+    felt: Math.max(...found.map(Math.abs)),
+  };
 }
 
 /**

@@ -5,7 +5,7 @@ import { smoothed } from '../../../src/drawing/read/smoothing/smoothed.js';
 import { convexCurves, curvatureRadius, placeAt } from '../../../src/geometry/convex-curve.js';
 import { loopFlaws } from '../../../src/geometry/loop-flaws.js';
 import { loopMoments } from '../../../src/geometry/area-moments.js';
-import { endOf, polygon, startOf, type Arc, type Loop } from '../../../src/geometry/piece.js';
+import { endOf, pointOn, polygon, startOf, type Arc, type Loop } from '../../../src/geometry/piece.js';
 import { distance, type Point } from '../../../src/geometry/point.js';
 
 const degree = Math.PI / 180;
@@ -186,4 +186,70 @@ it('radii of arcs that are rounded to any digit are as near as it says, or left'
     }),
     { numRuns: 150 },
   );
+});
+
+describe('places rounded roughly', () => {
+  const [a, b] = [1.2, 0.9];
+  const ellipse = (t: number): Point => ({ x: a * Math.sin(t), y: b * (1 - Math.cos(t)) });
+  const digits = [1e-6, 1e-5, 2.54e-5, 1e-4];
+  const steps = [0.12, 0.19, 0.31];
+  const drawings = digits.flatMap((digit) =>
+    steps.map((step) => rounded(along(ellipse, -30 * degree, 28 * degree, step * degree), digit)),
+  );
+
+  it('make no short arc of five that lie on one by chance', () => {
+    // y = x² (1 + x) / 2, whose radius is (1 + y′²)^(3/2) / (1 + 3x).
+    const places = Array.from({ length: 116 }, (_, i) => -0.2 + (0.65 * i) / 115).map((x) => ({
+      x,
+      y: (x * x * (1 + x)) / 2,
+    }));
+    for (const arc of arcsOf(smoothed(runner(rounded(places, 2.54e-6)), within).boundary)) {
+      const { x } = pointOn(arc, 0.5);
+      const rho = (1 + (x + 1.5 * x * x) ** 2) ** 1.5 / (1 + 3 * x);
+      expect(Math.abs(arc.radius / rho - 1)).toBeLessThan(1e-3);
+    }
+  });
+
+  it('make no flats of what is curved', () => {
+    const longest = (loop: Loop): number =>
+      Math.max(
+        ...loop
+          .map((piece) => (piece.kind === 'line' ? distance(startOf(piece), endOf(piece)) : 0))
+          .filter((l) => l < 0.2),
+      );
+    for (const places of drawings)
+      expect(longest(smoothed(runner(places), within).boundary)).toBeLessThan(longest(runner(places)) + 1e-9);
+  });
+});
+
+it('lines of uneven lengths are no farther from their curve than it says', () => {
+  const clothoidal = (t: number): Point => ({ x: 1.1 * Math.sin(t), y: 0.8 * (1 - Math.cos(t)) });
+  // A long line between two short ones: what turns at its ends is half of what it turns itself.
+  for (const long of [0.015, 0.0165, 0.018]) {
+    const angles = [-0.5];
+    for (let i = 0; angles.at(-1)! < 0.5; i++) angles.push(angles.at(-1)! + (i % 4 === 0 ? long : 0.004));
+    const bottom = angles.map(clothoidal);
+    const { smoothing } = smoothed(runner(bottom), within);
+    let most = 0;
+    for (let i = 1; i < angles.length; i++) {
+      const middle = clothoidal((angles[i]! + angles[i - 1]!) / 2);
+      const [p, q] = [bottom[i - 1]!, bottom[i]!];
+      most = Math.max(
+        most,
+        Math.abs((q.x - p.x) * (middle.y - p.y) - (q.y - p.y) * (middle.x - p.x)) / distance(p, q),
+      );
+    }
+    expect(smoothing.curves).toBe(1);
+    expect(smoothing.off).toBeGreaterThan(0.99 * most);
+  }
+});
+
+it('lines a quarter of a millimetre long are the arcs they were', () => {
+  const bottom = along(circle(1.2), -24 * degree, 24 * degree, 0.012 * degree);
+  for (const digit of [0, 1e-9]) {
+    const places = digit === 0 ? bottom : rounded(bottom, digit);
+    const { boundary } = smoothed(runner(places), within);
+    expect(boundary.map(({ kind }) => kind)).toEqual(['arc', 'line', 'line', 'line']);
+    expect(arcsOf(boundary)[0]!.radius).toBeCloseTo(1.2, 6);
+  }
 });

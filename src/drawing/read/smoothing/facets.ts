@@ -41,13 +41,13 @@ export function stretchesOf(boundary: Loop, within: number): Stretch[] {
   return found;
 }
 
-/** An arc or a curve through two lines’ places bulges by an eighth of their length times the turn between them. */
+/** Lines a and b that turn by so much lie on a curve of radius (a + b) / 2 turn, which bulges over a by a² / 8 of that. */
 function isBend(before: Piece, after: Piece, within: number): boolean {
   if (before.kind !== 'line' || after.kind !== 'line') return false;
   const [way, onward] = [minus(before.to, before.from), minus(endOf(after), startOf(after))];
   const turn = Math.abs(Math.atan2(cross(way, onward), dot(way, onward)));
-  const longer = Math.max(distance(before.from, before.to), distance(after.from, after.to));
-  return turn <= sharpest && (longer * turn) / 8 <= within;
+  const [a, b] = [distance(before.from, before.to), distance(after.from, after.to)];
+  return turn <= sharpest && (Math.max(a, b) ** 2 * turn) / (4 * (a + b)) <= within;
 }
 
 /** Straight from each place to the next. */

@@ -45,8 +45,8 @@ function begunBefore(places: readonly Point[], round: Round, free: number, slack
   let [earlier, best] = [free - 1, round];
   while (best.first - earlier > 1) {
     const first = (earlier + best.first) >> 1;
-    const longer = roundOn(places, first, last, slack);
-    if (longer !== null && longer.change <= radiusWithin) best = { first, last, circle: longer };
+    const longer = toldOn(places, first, last, slack);
+    if (longer !== null) best = { first, last, circle: longer };
     else earlier = first;
   }
   return best;
@@ -65,11 +65,14 @@ function roundFrom(
     (until) => straight(until) || roundOn(places, first, until, slack) !== null,
   );
   if (last === null) return { round: null, tried: first };
-  if (straight(last)) return { round: { first, last, circle: null }, tried: last };
+  if (straight(last))
+    return {
+      round: isLong(distance(places[first]!, places[last]!), slack) ? { first, last, circle: null } : null,
+      tried: last,
+    };
   for (let until = last; until >= Math.max(last - mostDropped, first + fewestFacets); until--) {
-    const circle = roundOn(places, first, until, slack);
-    if (circle !== null && circle.change <= radiusWithin)
-      return { round: { first, last: until, circle }, tried: last };
+    const circle = toldOn(places, first, until, slack);
+    if (circle !== null) return { round: { first, last: until, circle }, tried: last };
   }
   return { round: null, tried: last };
 }
@@ -97,6 +100,31 @@ function roundOn(places: readonly Point[], first: number, last: number, slack: n
   const circle = fittedCircle(places.slice(first, last + 1));
   return circle !== null && circle.off <= slack ? circle : null;
 }
+
+/**
+ * Of places rough by σ along a length c the curvature is known to σ √(720/n)/c², from y″ = κ: three times that, and
+ * places are rough by a quarter of the slack. A change can be small by chance, where so few are tried so often.
+ */
+const unsure = (3 * Math.sqrt(720)) / 4;
+
+function toldOn(places: readonly Point[], first: number, last: number, slack: number): FittedCircle | null {
+  const circle = roundOn(places, first, last, slack);
+  if (circle === null) return null;
+  const share = circle.radius * curvatureUnsure(places.slice(first, last + 1), slack, 2 * circle.radius);
+  const change = Math.max(circle.change, share);
+  return change <= radiusWithin ? { ...circle, change } : null;
+}
+
+/** What the curvature of places in a row may be off at the least, 1/m. @param most length that tells it, metres */
+export function curvatureUnsure(places: readonly Point[], slack: number, most = Infinity): number {
+  const along = places.slice(1).reduce((sum, place, i) => sum + distance(places[i]!, place), 0);
+  return (unsure * slack) / (Math.sqrt(places.length) * Math.min(along, most) ** 2);
+}
+
+/** Metres: nobody rocks on a larger radius. An arc of it, as long as a line, would be seen to be none. */
+const nearlyStraight = 3;
+
+const isLong = (length: number, slack: number): boolean => length ** 2 / (8 * nearlyStraight) >= 2 * slack;
 
 const straightOn =
   (places: readonly Point[], first: number, slack: number) =>

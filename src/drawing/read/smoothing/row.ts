@@ -5,7 +5,7 @@ import { distance, samePlace, type Point } from '../../../geometry/point.js';
 import { arcBetween } from './arc-between.js';
 import { curveThrough } from './curve-through.js';
 import { fewestFacets, linesThrough } from './facets.js';
-import { radiusWithin, roundsOf, touchOf, turnsLeft, type Round } from './rounds.js';
+import { curvatureUnsure, radiusWithin, roundsOf, touchOf, turnsLeft, type Round } from './rounds.js';
 import { roughnessOf } from './roughness.js';
 import { allSmoothed, nothingSmoothed, type Smoothing } from './smoothing.js';
 
@@ -37,11 +37,12 @@ export function smoothedRow(drawn: readonly Point[], within: number): MadeOfLine
   let at = 0;
   for (const { round, from, piece } of bends) {
     // Two that go over into each other have nothing between them.
-    if (from === places[round.first]) made.push(between(places.slice(at, round.first + 1), within));
+    if (from === places[round.first]) made.push(between(places.slice(at, round.first + 1), within, slack));
     made.push({ pieces: [piece], smoothing: smoothingOf(places, round) });
     at = round.last;
   }
-  if (bends.at(-1)?.to === places[at] || bends.length === 0) made.push(between(places.slice(at), within));
+  if (bends.at(-1)?.to === places[at] || bends.length === 0)
+    made.push(between(places.slice(at), within, slack));
   return {
     pieces: made.flatMap(({ pieces }) => pieces),
     smoothing: allSmoothed(made.map(({ smoothing }) => smoothing)),
@@ -93,12 +94,12 @@ function pieceOf(places: readonly Point[], round: Round, from: Point, to: Point)
   return { kind: 'arc', centre, radius, start, sweep: left ? fullTurn : -fullTurn };
 }
 
-/** What lies on no circle and no line: a curve, or the lines as drawn. */
-function between(places: readonly Point[], within: number): MadeOfLines {
+/** What lies on no circle and no line: a curve, or the lines as drawn where its curvature, 1/m about, is not told. */
+function between(places: readonly Point[], within: number, slack: number): MadeOfLines {
   const lines = places.length - 1;
   const drawn = linesThrough(places);
   if (lines < fewestFacets) return { pieces: drawn, smoothing: nothingSmoothed };
-  const curve = curveThrough(places);
+  const curve = curvatureUnsure(places, slack) > radiusWithin ? null : curveThrough(places);
   const off = curve === null ? Infinity : curve.off + bulgeOf(places);
   if (curve === null || off > within || curve.change > radiusWithin)
     return { pieces: drawn, smoothing: { ...nothingSmoothed, left: lines } };
@@ -121,7 +122,7 @@ function offLines(places: readonly Point[], { first, last, circle }: Round): num
   return circle.off + longestLine(places.slice(first, last + 1)) ** 2 / (8 * circle.radius);
 }
 
-/** How far a curve through places rises over the lines between them: by an eighth of a line times the turn there. */
+/** How far a curve through places rises over the lines a, b between them: by a² / 8R, of a radius R of (a + b) / 2 turn. */
 function bulgeOf(places: readonly Point[]): number {
   let most = 0;
   for (let i = 1; i + 1 < places.length; i++) {
@@ -129,7 +130,7 @@ function bulgeOf(places: readonly Point[]): number {
     const [one, other, chord] = [distance(a, b), distance(b, c), distance(a, c)];
     // Of a triangle: turn² = ((a + b)² - c²)/ab for small ones.
     const turn = Math.sqrt(Math.max(0, (one + other) ** 2 - chord ** 2) / (one * other));
-    most = Math.max(most, (Math.max(one, other) * turn) / 8);
+    most = Math.max(most, (Math.max(one, other) ** 2 * turn) / (4 * (one + other)));
   }
   return most;
 }
