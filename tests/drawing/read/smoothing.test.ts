@@ -77,6 +77,31 @@ describe('lines on circles', () => {
     expect(distance(startOf(flat), endOf(flat))).toBeCloseTo(0.03 + 2 * Math.sin(2 * degree), 12);
   });
 
+  it('too few to tell a radius between others are left, and counted', () => {
+    // A bump of radius 0.7 over 30 mm, drawn as three lines.
+    const [at, bump] = [0.02, 0.03 / 0.7];
+    const lower = { x: 0.3 * Math.sin(at), y: 1 - 0.3 * Math.cos(at) };
+    const ends = at + bump;
+    const centre = { x: lower.x - 0.3 * Math.sin(ends), y: lower.y + 0.3 * Math.cos(ends) };
+    const bottom = [
+      ...along(circle(1), -0.45, at, 0.01),
+      ...along(circle(0.7, lower), at, ends, bump / 3).slice(1),
+      ...along(circle(1, centre), ends, 0.45, 0.01).slice(1),
+    ];
+    const { boundary, smoothing } = smoothed(runner(bottom), within);
+    expect(boundary.map(({ kind }) => kind)).toEqual([
+      'arc',
+      'line',
+      'line',
+      'line',
+      'arc',
+      'line',
+      'line',
+      'line',
+    ]);
+    expect(smoothing).toMatchObject({ arcs: 2, left: 3 });
+  });
+
   it('that come round are one circle', () => {
     const { boundary } = smoothed(polygon(along(circle(0.011), 0, 359 * degree, degree)), within);
     expect(boundary).toHaveLength(1);

@@ -98,7 +98,9 @@ function pieceOf(places: readonly Point[], round: Round, from: Point, to: Point)
 function between(places: readonly Point[], within: number, slack: number): MadeOfLines {
   const lines = places.length - 1;
   const drawn = linesThrough(places);
-  if (lines < fewestFacets) return { pieces: drawn, smoothing: nothingSmoothed };
+  // One between two arcs is a flat that is meant; more of them turn against each other.
+  if (lines < fewestFacets)
+    return { pieces: drawn, smoothing: { ...nothingSmoothed, left: lines > 1 ? lines : 0 } };
   const curve = curvatureUnsure(places, slack) > radiusWithin ? null : curveThrough(places);
   const off = curve === null ? Infinity : curve.off + bulgeOf(places);
   if (curve === null || off > within || curve.change > radiusWithin)
