@@ -8,7 +8,7 @@
  *     cubic         a quadratic equation in t
  */
 import { integrate } from '../numeric/integrate.js';
-import { signChanges } from '../numeric/root.js';
+import { rootBetween, signChanges } from '../numeric/root.js';
 import { fullTurn } from './lean.js';
 import type { Cubic, EllipseArc } from './piece.js';
 import { cross, dot, minus, plus, times, type Point } from './point.js';
@@ -39,11 +39,28 @@ type Powers = Extract<CurveForm, { kind: 'powers' }>;
 export function convexCurves(curve: EllipseArc | Cubic): { curves: ConvexCurve[]; places: Point[] } {
   const form = curve.kind === 'cubic' ? powersOf(curve) : curve;
   const cuts = form.kind === 'powers' ? cubicCuts(form) : ellipseCuts(form);
-  const pieces = cuts.slice(1).map((end, i) => carrying(form, cuts[i]!, end));
+  const bent = cuts.slice(1).flatMap((end, i) => bentPart(form, cuts[i]!, end) ?? []);
+  const trimmed = bent.flatMap(({ start, end }) => [start, end]).filter((cut) => !cuts.includes(cut));
   return {
-    curves: pieces.filter((piece) => piece !== null),
-    places: cuts.slice(1, -1).map((cut) => placeAt(form, cut)),
+    curves: bent.flatMap(({ start, end }) => carrying(form, start, end) ?? []),
+    places: [...cuts.slice(1, -1), ...trimmed].map((cut) => placeAt(form, cut)),
   };
+}
+
+/**
+ * Metres. Towards a flex, or an end without curvature, a radius grows beyond all bounds: no motion can be followed over it. What
+ * is flatter than this is left to the flat between its ends: of a runner some tenths of a millimetre, off by 1e-11 m.
+ */
+const flattest = 1000;
+
+/** Between two cuts, where its curvature only grows or falls: the part that is not as good as straight; null: none is. */
+function bentPart(form: CurveForm, start: number, end: number): { start: number; end: number } | null {
+  const bendsMore = (t: number): number => flattest - curvatureRadius(form, t);
+  const [first, last] = [bendsMore(start), bendsMore(end)].map((more) => more >= 0);
+  if (first && last) return { start, end };
+  if (!first && !last) return null;
+  const cut = rootBetween((t) => Math.max(-flattest, bendsMore(t)), start, end);
+  return first ? { start, end: cut } : { start: cut, end };
 }
 
 function powersOf({ from, control1, control2, to }: Cubic): Powers {
