@@ -28,7 +28,13 @@ export type SurfaceFault = Along &
         readonly radius: number;
       }
     /** Flat after flat with corners between: a curve drawn as lines. */
-    | { readonly what: 'lines'; readonly count: number; readonly longest: number }
+    | {
+        readonly what: 'lines';
+        readonly count: number;
+        readonly longest: number;
+        /** How far an arc through the ends of the longest would bulge over it, metres. */
+        readonly bulge: number;
+      }
   );
 
 /** What is not worth a line: common practice, no source, but for a tape’s own sixteenth of an inch. */
@@ -54,11 +60,9 @@ export function surfaceFaults(
   const flats = runs.filter(({ run, to }) => run.flatAfter > least.flat && !inRow(to));
   const corners = runs.filter(({ run, from }) => run.radius === 0 && run.turn > least.corner && !inRow(from));
   const found: SurfaceFault[] = [
-    ...rows.map(({ from, to, count, longest }) => ({
+    ...rows.map(({ from, to, turn, count, longest }) => ({
       ...fromTail(from, to),
-      what: 'lines' as const,
-      count,
-      longest,
+      ...{ what: 'lines' as const, count, longest, bulge: (longest ** 2 * turn) / (8 * (to - from)) },
     })),
     ...flats.map(({ run: { flatAfter: length, until }, to }) => ({
       ...fromTail(to, to + length),
@@ -93,6 +97,8 @@ function placed(runs: readonly Run[]): Placed[] {
 }
 
 interface RowOfLines extends Along {
+  /** Of all of it, radians. */
+  readonly turn: number;
   readonly count: number;
   readonly longest: number;
 }
@@ -112,6 +118,7 @@ function rowsOfLines(runs: readonly Placed[]): RowOfLines[] {
       row = {
         from: row?.from ?? to,
         to: to + run.flatAfter,
+        turn: (row?.turn ?? 0) + run.turn,
         count: (row?.count ?? 0) + 1,
         longest: Math.max(row?.longest ?? 0, run.flatAfter),
       };
@@ -120,18 +127,22 @@ function rowsOfLines(runs: readonly Placed[]): RowOfLines[] {
   return rows;
 }
 
-/** Arcs beside each other that stand out to the same side are one spot, told by the one that stands out most. */
+/**
+ * Around each arc that stands out most, as far as those beside it differ as well from what it stands out of, to the same
+ * side. Those of more, first.
+ */
 function spotsOf(arcs: readonly SurfaceArc[]): SurfaceArc[] {
   const spots: SurfaceArc[] = [];
-  let open = false;
-  for (const arc of arcs) {
-    const last = spots.at(-1);
-    const stands = Math.abs(arc.jump) >= least.jump;
-    if (stands && open && last !== undefined && last.jump * arc.jump > 0) {
-      const { jump, radius } = Math.abs(arc.jump) > Math.abs(last.jump) ? arc : last;
-      spots[spots.length - 1] = { from: last.from, to: arc.to, jump, radius };
-    } else if (stands) spots.push(arc);
-    open = stands;
+  const standing = arcs.filter(({ jump }) => Math.abs(jump) >= least.jump);
+  for (const most of standing.toSorted((a, b) => Math.abs(b.jump) - Math.abs(a.jump))) {
+    if (spots.some(({ from, to }) => most.from >= from && most.to <= to)) continue;
+    const beside = most.radius / (1 + most.jump);
+    const standsOut = ({ radius }: SurfaceArc): boolean =>
+      (radius / beside - 1) * Math.sign(most.jump) >= least.jump;
+    let [first, last] = [arcs.indexOf(most), arcs.indexOf(most)];
+    while (first > 0 && standsOut(arcs[first - 1]!)) first--;
+    while (last + 1 < arcs.length && standsOut(arcs[last + 1]!)) last++;
+    spots.push({ ...most, from: arcs[first]!.from, to: arcs[last]!.to });
   }
   return spots;
 }

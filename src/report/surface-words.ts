@@ -1,4 +1,5 @@
 /** What is wrong with the runners, and where a tape from the tail end finds it. */
+import type { TakenFromFile } from '../chair/part-outline.js';
 import type { CheckResult } from '../check-design.js';
 import type { Side } from '../geometry/mean-surface.js';
 import { surfaceFaults, type SurfaceFault } from '../geometry/surface-faults.js';
@@ -74,8 +75,7 @@ function sizeOf(fault: SurfaceFault): number {
 interface Runner {
   readonly name: string;
   readonly faults: readonly SurfaceFault[];
-  /** It was taken from a drawing file. */
-  readonly drawn: boolean;
+  readonly drawn: readonly TakenFromFile[];
 }
 
 function runnersOf({ chair }: OfRunners): Runner[] {
@@ -87,11 +87,11 @@ function runnersOf({ chair }: OfRunners): Runner[] {
       surface,
       outline.map(({ boundary }) => boundary),
     );
-    return { name, faults, drawn: drawn.length > 0 };
+    return { name, faults, drawn };
   });
 }
 
-function sayFault(fault: SurfaceFault, units: LengthUnit, drawn: boolean): string {
+function sayFault(fault: SurfaceFault, units: LengthUnit, drawn: Runner['drawn']): string {
   const place = sayPlace(fault, units);
   switch (fault.what) {
     case 'flat':
@@ -110,10 +110,23 @@ function sayFault(fault: SurfaceFault, units: LengthUnit, drawn: boolean): strin
     case 'lines':
       return (
         `${formatNumber(fault.count, 0)} flats in a row, up to ${formatLength(fault.longest, units)} long, ${place}, ` +
-        `as a curve drawn as lines has them. ${drawn ? 'If it is one, write `smooth: 0.1 mm` beside `file`.' : 'If it is one, draw it as arcs.'}`
+        `as a curve drawn as lines has them. ${sayCure(fault.bulge, drawn)}`
       );
   }
 }
+
+/** @param bulge of an arc over its longest line, metres */
+function sayCure(bulge: number, drawn: Runner['drawn']): string {
+  if (drawn.length === 0) return 'If it is one, draw it as arcs.';
+  const tried = Math.max(0, ...drawn.map(({ smoothing }) => smoothing?.within ?? 0));
+  if (tried >= bulge)
+    return 'Its radius cannot be told from them: draw it as arcs, or write it with more digits.';
+  const tenths = Math.max(1, Math.ceil((spare * bulge) / 1e-4));
+  return `If it is one, write \`smooth: ${formatMillimetres(tenths * 1e-4, 1)}\` beside \`file\`.`;
+}
+
+/** The turn is not the same everywhere. */
+const spare = 1.2;
 
 /** Measured along the bottom edge. */
 function sayPlace({ from, to }: SurfaceFault, units: LengthUnit): string {

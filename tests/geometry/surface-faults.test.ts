@@ -104,7 +104,14 @@ describe('faults of a runner', () => {
     const lines = Array.from({ length: 12 }, (): Step[] => [{ corner: degree }, { flat: 0.018 }]).flat();
     const faults = faultsOfSteps([arc(1, 0.2), ...lines, { corner: degree }, arc(1, 0.2)]);
     expect(faults).toEqual([
-      { what: 'lines', from: near(0.2), to: near(0.2 + 12 * 0.018), count: 12, longest: near(0.018) },
+      {
+        what: 'lines',
+        from: near(0.2),
+        to: near(0.2 + 12 * 0.018),
+        count: 12,
+        longest: near(0.018),
+        bulge: near((0.018 ** 2 * 12 * degree) / (8 * 12 * 0.018)),
+      },
     ]);
   });
 

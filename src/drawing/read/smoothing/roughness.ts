@@ -14,6 +14,9 @@ const mostOverMedian = 8;
 /** Metres: what is left of a curve of a metre’s size when numbers of sixteen digits are added up. */
 const leastRoughness = 1e-11;
 
+/** What a place may be off is about so many standard deviations of what they are off. */
+export const slackOverRoughness = 4;
+
 /** What a place may be off the curve it was put on, metres. */
 export function roughnessOf(places: readonly Point[]): number {
   const offs = places.slice(2, -2).map((_, i) => Math.min(offCircle(places, i + 2), offCubic(places, i + 2)));

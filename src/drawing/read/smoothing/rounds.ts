@@ -2,6 +2,7 @@
 import { fittedCircle, type FittedCircle } from '../../../geometry/fitted-circle.js';
 import { cross, distance, minus, type Point } from '../../../geometry/point.js';
 import { fewestFacets } from './facets.js';
+import { slackOverRoughness } from './roughness.js';
 
 /** The places from the first to the last lie on one circle, or in one line. */
 export interface Round {
@@ -105,7 +106,7 @@ function roundOn(places: readonly Point[], first: number, last: number, slack: n
  * Of places rough by σ along a length c the curvature is known to σ √(720/n)/c², from y″ = κ: three times that, and
  * places are rough by a quarter of the slack. A change can be small by chance, where so few are tried so often.
  */
-const unsure = (3 * Math.sqrt(720)) / 4;
+const unsure = (3 * Math.sqrt(720)) / slackOverRoughness;
 
 function toldOn(places: readonly Point[], first: number, last: number, slack: number): FittedCircle | null {
   const circle = roundOn(places, first, last, slack);

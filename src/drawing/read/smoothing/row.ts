@@ -6,7 +6,7 @@ import { arcBetween } from './arc-between.js';
 import { curveThrough } from './curve-through.js';
 import { fewestFacets, linesThrough } from './facets.js';
 import { curvatureUnsure, radiusWithin, roundsOf, touchOf, turnsLeft, type Round } from './rounds.js';
-import { roughnessOf } from './roughness.js';
+import { roughnessOf, slackOverRoughness } from './roughness.js';
 import { allSmoothed, nothingSmoothed, type Smoothing } from './smoothing.js';
 
 export interface MadeOfLines {
@@ -101,13 +101,14 @@ function between(places: readonly Point[], within: number, slack: number): MadeO
   // One between two arcs is a flat that is meant; more of them turn against each other.
   if (lines < fewestFacets)
     return { pieces: drawn, smoothing: { ...nothingSmoothed, left: lines > 1 ? lines : 0 } };
-  const curve = curvatureUnsure(places, slack) > radiusWithin ? null : curveThrough(places);
+  const curve =
+    curvatureUnsure(places, slack) > radiusWithin ? null : curveThrough(places, slack / slackOverRoughness);
   const off = curve === null ? Infinity : curve.off + bulgeOf(places);
   if (curve === null || off > within || curve.change > radiusWithin)
     return { pieces: drawn, smoothing: { ...nothingSmoothed, left: lines } };
   return {
     pieces: curve.pieces,
-    smoothing: { lines, arcs: 0, curves: 1, off, radius: curve.change, left: 0 },
+    smoothing: { ...nothingSmoothed, lines, curves: 1, off, radius: curve.change },
   };
 }
 
@@ -115,13 +116,14 @@ function smoothingOf(places: readonly Point[], round: Round): Smoothing {
   const { circle, first, last } = round;
   if (circle === null) return nothingSmoothed;
   const [lines, off] = [last - first, offLines(places, round)];
-  return { lines, arcs: 1, curves: 0, off, radius: circle.change, left: 0 };
+  return { ...nothingSmoothed, lines, arcs: 1, off, radius: circle.change };
 }
 
-/** How far a round lies from the lines through its places: an arc over a line of length l rises by l²/8R. */
+/** How far a round lies from the lines through its places: an arc over a line of length l rises by R - √(R² - l²/4). */
 function offLines(places: readonly Point[], { first, last, circle }: Round): number {
   if (circle === null) return 0;
-  return circle.off + longestLine(places.slice(first, last + 1)) ** 2 / (8 * circle.radius);
+  const half = longestLine(places.slice(first, last + 1)) / 2;
+  return circle.off + circle.radius - Math.sqrt(Math.max(0, circle.radius ** 2 - half ** 2));
 }
 
 /** How far a curve through places rises over the lines a, b between them: by a² / 8R, of a radius R of (a + b) / 2 turn. */
