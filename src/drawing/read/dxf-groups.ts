@@ -29,6 +29,7 @@ export function* groupsOf(text: string): Generator<Group> {
   let [type, at, tags] = ['', 0, [] as Tag[]];
   for (;;) {
     const written = lines();
+    if (written === null && type === '') throw noDxf(1, 'nothing');
     if (written === null) throw truncated(lines.count());
     const codeLine = lines.count();
     const code = codeIn(written);

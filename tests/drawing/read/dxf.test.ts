@@ -342,7 +342,7 @@ describe('the file', () => {
       { line: 1, expected: 'a DXF file, which begins with 0 and SECTION', found: '"hello"' },
     ],
     ['no DXF but numbers', '7\n8\n', { line: 1, found: '7 and "8"' }],
-    ['empty', '', { line: 0 }],
+    ['empty', '', { line: 1, found: 'nothing' }],
     [
       'a word for a number',
       good.replace('\r\n40\r\n1\r\n', '\r\n40\r\nabc\r\n'),
