@@ -57,10 +57,11 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
     });
   const curves = drawn.curves.filter(isAsked(asked));
   if (curves.length === 0) return refused(nothingThere(drawn, asked));
-  if (curves.length > mostCurves)
+  const count = curves.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  if (count > mostCurves)
     return refused({
-      expected: `${mostCurves} curves of a part at most`,
-      found: String(curves.length),
+      expected: `${mostCurves} lines and curves of a part at most`,
+      found: String(count),
       hint: 'ask for a layer or an id, or draw it with fewer and longer ones',
     });
   const map = intoChair(drawn.yDown, unit, asked);
@@ -137,8 +138,8 @@ const looks = 16;
 
 /** A part has some dozens, one drawn as lines some thousands: what has more is no drawing of a part. */
 const mostCurves = 20_000;
-/** What lies in what is asked of every two. */
-const mostLoops = 2000;
+/** What lies in what is asked of every two: a seat drilled all round for cane has some hundred. */
+const mostLoops = 300;
 /** Places of one kind: a drawing that is open everywhere says so often enough. */
 const mostTold = 10;
 
