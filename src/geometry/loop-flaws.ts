@@ -18,6 +18,8 @@ export function loopFlaws(loop: Loop): Flaw[] {
   const area = signedArea(loop);
   if (!Number.isFinite(area)) return [{ expected: 'an outline of finite size', found: `${area} m²` }];
   const contour = contourOf(loop);
+  // Lines from a place to itself are no pieces of it.
+  if (contour.pieces.length === 0) return [noWidth];
   const runs = lookedAt(contour, Math.sign(area));
   const flaws = crossings(runs);
   if (flaws.length > 0) return flaws;

@@ -13,11 +13,11 @@ export function saySmoothing(name: string, { file, smoothing }: TakenFromFile): 
   const told = `${name}, from ${file}:`;
   if (lines + left === 0) return [`${told} no lines that stand for a curve were found to smooth.`];
   const made = `${told} ${sayMade(smoothing)}, ${formatMillimetres(off, 3)} from them at most, ${sayRadius(radius)}.`;
-  const unmade =
-    `${told} ${formatNumber(left, 0)} lines look like a curve whose radius they do not tell to 0.1 %: they were left ` +
-    'as lines.';
-  return [...(lines > 0 ? [made] : []), ...(left > 0 ? [unmade] : [])];
+  return [...(lines > 0 ? [made] : []), ...(left > 0 ? [`${told} ${sayUnmade(smoothing)}`] : [])];
 }
+
+export const sayUnmade = ({ left }: Smoothing): string =>
+  `${formatNumber(left, 0)} lines look like a curve whose radius they do not tell to 0.1 %: they were left as lines.`;
 
 /** `62 lines were read as 1 arc and 2 curves` */
 export function sayMade({ lines, arcs, curves }: Smoothing): string {

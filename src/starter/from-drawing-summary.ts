@@ -2,6 +2,7 @@
 import type { Box } from '../geometry/box.js';
 import { sayLeftOut, sizeInBoth } from '../report/drawing-cautions.js';
 import { printable } from '../report/printable.js';
+import { sayUnmade } from '../report/smoothing-words.js';
 import { wrap } from '../report/wrap.js';
 import type { DrawnPart, FromDrawing } from './from-drawing.js';
 import { seatLines, type SeatLine } from './seat-lines.js';
@@ -19,6 +20,9 @@ export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: nu
     ...unfinished.map(
       ({ name, flaws: [flaw] }) =>
         `Not taken, only a comment: ${name}. Expected ${flaw!.expected}, found ${flaw!.found}.`,
+    ),
+    ...parts.flatMap(({ name, smoothing }) =>
+      smoothing.left > 0 ? [`${name}: ${sayUnmade(smoothing)}`] : [],
     ),
     ...[...parts, ...unfinished].flatMap(({ name, group }) =>
       group.shares.map((other) => `Some of ${name} is on ${other} too: keep one of the two.`),

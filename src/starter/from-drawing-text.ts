@@ -6,7 +6,7 @@ import type { ChairKind } from '../names.js';
 import { formatInches, formatMillimetres } from '../quantity/print.js';
 import { isImperial, metresPer, type LengthUnit } from '../quantity/units.js';
 import { sizeInBoth } from '../report/drawing-cautions.js';
-import { sayMade } from '../report/smoothing-words.js';
+import { sayMade, sayUnmade } from '../report/smoothing-words.js';
 import { blank, comment } from './comment.js';
 import type { DrawnPart, FromDrawing } from './from-drawing.js';
 import { seatLines, type SeatLine } from './seat-lines.js';
@@ -104,6 +104,7 @@ function aboutPart(
     ...(duplicates > 0 ? [`Drawn twice and taken once: ${duplicates}.`] : []),
     ...(leftOpen > 0 ? [`Lines that do not close, left out: ${leftOpen}.`] : []),
     ...(smoothing.lines > 0 ? [`${sayMade(smoothing)} by \`smooth\`.`] : []),
+    ...(smoothing.left > 0 ? [sayUnmade(smoothing)] : []),
     ...group.shares.map((other) => `Some of it is on ${other} too: keep one of the two.`),
   ];
   return [comment([`${what}: ${sizeInBoth(right - left, top - foot)}.`, lies, ...more].join(' '), '  ')];

@@ -1,6 +1,6 @@
 /** What a drawing gives to a design: a part for each layer, the lines of seat, back and arms, and where they all lie. */
 import type { Drawn, DrawnCurve, LeftOut } from '../drawing/read/drawn.js';
-import { drawnOutlines, type Asked } from '../drawing/read/outlines.js';
+import { drawnOutlines, type Asked, type OutlinesFound } from '../drawing/read/outlines.js';
 import { nothingSmoothed, type Smoothing } from '../drawing/read/smoothing/smoothing.js';
 import { usuallySmoothed } from '../design/resolve-parts.js';
 import { mappedPiece, mappedPoint, scaling, shifting } from '../geometry/affine.js';
@@ -76,7 +76,7 @@ export function fromDrawing({ drawn, units, mirror }: FromDrawingRequest): ReadF
   const asked = { ...{ unit, turn: 0, mirror, join: null, smooth: usuallySmoothed }, origin: { x: 0, y: 0 } };
   const foot = Math.min(...asParts.flatMap((one) => footOf(one, drawn, asked) ?? []));
   const origin = { x: 0, y: (drawn.yDown ? -1 : 1) * (Number.isFinite(foot) ? foot : 0) };
-  const taken = named(asParts).map((one) => partOf(one, drawn, { ...asked, origin }));
+  const taken = named(asParts).map((one) => partOf(one, drawn, { ...asked, origin }, lines));
   const parts = taken.filter(({ flaws }) => flaws.length === 0);
   const unfinished = taken.filter(({ flaws }) => flaws.length > 0);
   if (parts.length === 0) return refused(nothingCloses, ...unfinished.flatMap(refusedPart));
@@ -165,8 +165,7 @@ type Whence = Omit<Asked, 'layer' | 'id'>;
 const outlinesOf = (group: Placed, drawn: Drawn, asked: Whence) =>
   drawnOutlines({ ...drawn, curves: group.own }, { ...asked, ...askFor(group) });
 
-function flawsOf(group: Placed, drawn: Drawn, asked: Whence): readonly Flaw[] {
-  const made = outlinesOf(group, drawn, asked);
+function flawsOf(made: OutlinesFound): readonly Flaw[] {
   if (!made.ok) return made.flaws;
   const judged = outlineFlaws(made.loops);
   return judged.ok ? [] : judged.flaws;
@@ -178,12 +177,18 @@ function footOf(group: Placed, drawn: Drawn, asked: Whence): number | null {
   return made.ok && outlineFlaws(made.loops).ok ? made.box.foot : null;
 }
 
-function partOf({ name, group }: { name: string; group: Placed }, drawn: Drawn, asked: Whence): DrawnPart {
+function partOf(
+  { name, group }: { name: string; group: Placed },
+  drawn: Drawn,
+  asked: Whence,
+  lines: ReadonlyMap<SeatLine, LineOf>,
+): DrawnPart {
   const made = outlinesOf(group, drawn, asked);
-  const flaws = flawsOf(group, drawn, asked);
-  const isLine = flaws.length > 0 && lineNamed(group.name) !== null;
+  const flaws = flawsOf(made);
+  const line = flaws.length > 0 ? lineNamed(group.name) : null;
   return {
-    ...{ name, group, box: group.box, flaws: isLine ? [noLine(group), ...flaws] : flaws },
+    ...{ name, group, box: group.box },
+    flaws: line === null ? flaws : [noLine(group, line, lines.get(line)), ...flaws],
     outlines: made.ok ? made.loops.filter(({ hole }) => !hole).length : 0,
     duplicates: made.ok ? made.duplicates : 0,
     leftOpen: made.ok ? made.leftOpen : 0,
@@ -191,10 +196,13 @@ function partOf({ name, group }: { name: string; group: Placed }, drawn: Drawn, 
   };
 }
 
-const noLine = ({ curves }: Placed): Flaw => ({
-  expected: 'one straight line, or the outlines of a part',
-  found: `${curves.length} curves`,
-});
+function noLine({ curves }: Placed, line: SeatLine, taken: LineOf | undefined): Flaw {
+  const expected = 'one straight line, or the outlines of a part';
+  if (taken && onlyLine(curves) !== null)
+    return { expected: `one ${line} line`, found: `another on the layer ${taken.group.name}` };
+  const pieces = curves.reduce((count, one) => count + one.pieces.length, 0);
+  return { expected, found: pieces === 1 ? 'one that is none' : `${pieces} lines or curves` };
+}
 
 /** By their layers, in one line each; what would read alike is numbered. */
 function named(groups: readonly Placed[]): { name: string; group: Placed }[] {

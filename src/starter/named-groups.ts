@@ -71,7 +71,7 @@ function sharesOf(claimed: readonly (readonly string[])[]): Map<string, Set<stri
 
 /** For each curve the layer it is taken for, else its own id; null: it has neither. */
 function namesOf(curves: readonly DrawnCurve[]): (Name | null)[] {
-  const chains = withoutWrapper(curves.map(chainOf));
+  const chains = withoutWrapper(chainsOf(curves));
   const shared = curves.map(({ ids }) => ids[0]).every((id, _, [first]) => id === first);
   const around = new Set(curves.map(({ ids }) => ids.at(-1)));
   return curves.map(({ ids: [id = ''] }, i) => {
@@ -83,11 +83,22 @@ function namesOf(curves: readonly DrawnCurve[]): (Name | null)[] {
   });
 }
 
-/** From outermost to innermost. Of an SVG group both its id and its label are layers: the label is what a person wrote. */
-function chainOf({ layers, ids }: DrawnCurve): string[] {
-  const named = layers.filter((name) => name !== '');
-  const labels = named.filter((name) => !ids.includes(name));
-  return labels.length > 0 ? labels : named;
+/**
+ * From outermost to innermost. Of an SVG group both its id and its label are layers: the label is what a person wrote. What
+ * is around labelled groups is no name of what lies beside them in it.
+ */
+function chainsOf(curves: readonly DrawnCurve[]): string[][] {
+  const named = curves.map(({ layers }) => layers.filter((name) => name !== ''));
+  const labels = named.map((chain, i) => chain.filter((name) => !curves[i]!.ids.includes(name)));
+  const aroundLabels = new Set(
+    named.flatMap((chain, i) => {
+      const [label] = labels[i]!;
+      return label === undefined ? [] : chain.slice(0, chain.indexOf(label));
+    }),
+  );
+  return named.map((chain, i) =>
+    labels[i]!.length > 0 ? labels[i]! : chain.filter((name) => !aroundLabels.has(name)),
+  );
 }
 
 /** A group around all others is no part: those in it are. */

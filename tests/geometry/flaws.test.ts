@@ -257,6 +257,7 @@ describe('other flaws of a loop', () => {
     expect(foundIn(solid(flat))).toContain('no width');
     expect(foundIn(solid(corners([0, 0], [1, 0])))).toContain('no width');
     expect(foundIn(solid([]))).toContain('no width');
+    expect(foundIn(solid(corners([1, 2])))).toContain('no width');
     expect(foundIn(solid(box(0, 0, 1, 2e-5)))).toContain('no width');
   });
 

@@ -37,6 +37,18 @@ describe('a runner drawn as lines', () => {
     expect(found(lines).origin.y).toBeCloseTo(0, 9);
   });
 
+  it('is told to be lines still where they do not tell the radius', () => {
+    const digit = ([x, y]: [number, number]): [number, number] => [
+      Number(x.toFixed(2)),
+      Number(y.toFixed(2)),
+    ];
+    const rough = dxf([polyline([...row(42), ...row(40).reverse()].map(digit))], inInches);
+    const told = /9\d lines look like a curve whose radius they do not tell to 0\.1 %/;
+    expect(textOf(rough).replaceAll(/\n\s*# /g, ' ')).toMatch(told);
+    expect(textOf(rough)).not.toContain('smooth:');
+    expect(summaryOfDrawing(found(rough), 'chair.dxf', 9).replaceAll(/\n +/g, ' ')).toMatch(told);
+  });
+
   it('is not where lines are lines', () => {
     expect(textOf(porch())).not.toContain('smooth');
   });
@@ -230,5 +242,23 @@ describe('any names of layers', () => {
       }),
       { numRuns: 300 },
     );
+  });
+});
+
+describe('a layer of a line’s name that is no line', () => {
+  const reasons = (...entities: Parameters<typeof dxf>[0]) =>
+    found(dxf([box('post', 0, 0, 2, 30), ...entities], inInches)).unfinished.map(({ name, flaws }) => [
+      name,
+      `${flaws[0]!.expected}, ${flaws[0]!.found}`,
+    ]);
+
+  it('is told so: a second one, several lines', () => {
+    const [seat, higher] = [line(1, 15, 17, 16), line(1, 16, 17, 17)];
+    expect(reasons(onLayer('seat', seat), onLayer('seat line', higher))).toEqual([
+      ['seat line', 'one seat line, another on the layer seat'],
+    ]);
+    expect(reasons(onLayer('seat', seat), onLayer('seat', higher))).toEqual([
+      ['seat', 'one straight line, or the outlines of a part, 2 lines or curves'],
+    ]);
   });
 });

@@ -54,6 +54,18 @@ describe('what a drawing is asked for by', () => {
       ],
       0,
     ],
+    [
+      'labels within a group that is around unlabelled ones too',
+      svg(
+        `<g id="chair"><g id="g1" ink:label="a"><g id="g2">${rect()}</g></g><g id="b">${rect()}</g>${rect('id="c"')}</g>`,
+      ),
+      [
+        ['layer', 'a', 1],
+        ['layer', 'b', 1],
+        ['id', 'c', 1],
+      ],
+      0,
+    ],
     ['one group', svg(`<g id="a">${rect()}${rect('x="5"')}</g>`), [['layer', 'a', 2]], 0],
     [
       'ids where there are no groups',

@@ -110,12 +110,16 @@ const isAsked =
 
 function nothingThere({ curves }: Drawn, { layer, id }: Asked): Flaw {
   if (layer === null && id === null) return { expected: 'a drawing with curves', found: 'none' };
-  const [word, name] = layer !== null ? ['layer', layer] : ['id', id!];
-  const known = [...new Set(curves.flatMap((curve) => (word === 'layer' ? curve.layers : curve.ids)))];
+  const onLayer = curves.filter(({ layers }) => layer === null || layers.includes(layer));
+  const isLayer = layer !== null && (id === null || onLayer.length === 0);
+  const [word, name] = isLayer ? ['a layer', layer] : ['an id', id!];
+  const known = [
+    ...new Set(isLayer ? curves.flatMap(({ layers }) => layers) : onLayer.flatMap(({ ids }) => ids)),
+  ];
   const near = nearestWord(name, known);
   const listed = known.slice(0, mostNamed).join(', ') || 'none';
   return {
-    expected: `a ${word} of the drawing with curves on it`,
+    expected: `${word} of the drawing with curves on it`,
     found: `\`${name}\``,
     hint: near === undefined ? `it has ${listed}` : `did you mean \`${near}\`?`,
   };
