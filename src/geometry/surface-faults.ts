@@ -37,8 +37,8 @@ export type SurfaceFault = Along &
       }
   );
 
-/** What is not worth a line: common practice, no source, but for a tape’s own sixteenth of an inch. */
-export const least = { flat: 0.003, corner: Math.PI / 180, jump: 0.05, hollow: 1e-4 } as const;
+/** What is not worth a line (common practice, no source). */
+const least = { flat: 0.003, corner: Math.PI / 180, jump: 0.05, hollow: 1e-4 } as const;
 
 /** As few flats in a row are drawn by hand. */
 const fewestLines = 4;
