@@ -27,6 +27,8 @@ export interface TakenFromFile extends Omit<DrawnOutlines, 'loops'> {
   readonly file: string;
   /** Metres a unit: as the file declares it and as the design states it; null: not at all. */
   readonly units: { readonly declared: number | null; readonly stated: number | null };
+  /** How far curves may lie from lines that they are drawn as, metres; null: lines stay lines. */
+  readonly smooth: number | null;
   readonly leftOut: readonly LeftOut[];
 }
 
@@ -100,7 +102,16 @@ function buildWord(word: OutlineInSI): Word | { flaws: readonly Flaw[] } {
         // Cut out as a whole: what was an island is a hole no more.
         loops: made.loops.map((loop) => ({ ...loop, hole: loop.hole !== hole })),
         ends: null,
-        drawn: { file, units, box, duplicates, leftOpen, smoothing, leftOut: drawn.leftOut },
+        drawn: {
+          file,
+          units,
+          box,
+          duplicates,
+          leftOpen,
+          smoothing,
+          smooth: asked.smooth,
+          leftOut: drawn.leftOut,
+        },
       };
     }
     case 'bar':

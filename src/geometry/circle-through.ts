@@ -1,4 +1,10 @@
-/** The circle through three places. */
+/**
+ * The circle through three places: from a, with b and c the ways to the others, its centre lies at
+ *
+ *     (b·b (c_y, -c_x) - c·c (b_y, -b_x)) / 2 b × c
+ *
+ * where (p - centre)² is the same for all three.
+ */
 import { cross, dot, minus, plus, type Point } from './point.js';
 
 export interface Circle {

@@ -2,6 +2,7 @@
 import { leastSquares } from '../numeric/linear.js';
 import { circleThrough } from './circle-through.js';
 import { distance, dot, minus, plus, times, type Point } from './point.js';
+import { waysAlong } from './way-along.js';
 
 export interface FittedCircle {
   readonly centre: Point;
@@ -87,7 +88,7 @@ function nextStep(places: readonly Point[], centre: Point, radius: number): Step
  * What this finds of places that are only rounded is the change that they cannot rule out.
  */
 function changeAlong(places: readonly Point[], offs: readonly number[], radius: number): number {
-  const along = placesAlong(places);
+  const along = waysAlong(places);
   const length = Math.min(along.at(-1)!, mostRadii * radius);
   const rows = along.map((place) => legendre((2 * place) / along.at(-1)! - 1));
   const found = leastSquares(rows, offs);
@@ -106,9 +107,3 @@ const legendre = (u: number): number[] => [
   (5 * u ** 3 - 3 * u) / 2,
   (35 * u ** 4 - 30 * u * u + 3) / 8,
 ];
-
-/** Way along straight lines from the first place to each. */
-function placesAlong(places: readonly Point[]): number[] {
-  let along = 0;
-  return places.map((place, i) => (along += i === 0 ? 0 : distance(places[i - 1]!, place)));
-}

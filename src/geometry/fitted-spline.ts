@@ -4,7 +4,8 @@
  */
 import { leastSquares } from '../numeric/linear.js';
 import type { BSpline } from './b-spline.js';
-import { distance, minus, plus, times, type Point } from './point.js';
+import { minus, plus, times, type Point } from './point.js';
+import { waysAlong } from './way-along.js';
 
 const degree = 5;
 
@@ -45,9 +46,8 @@ export function fittedSpline(places: readonly Point[], spans: number): BSpline |
 
 /** From 0 to 1, with the way along the lines. */
 function sharesAlong(places: readonly Point[]): number[] {
-  let along = 0;
-  const ways = places.map((place, i) => (along += i === 0 ? 0 : distance(places[i - 1]!, place)));
-  return ways.map((way) => way / along);
+  const ways = waysAlong(places);
+  return ways.map((way) => way / ways.at(-1)!);
 }
 
 /** What each control point has to say at a parameter (M. G. Cox, C. de Boor 1972; from memory). */

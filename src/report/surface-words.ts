@@ -118,7 +118,7 @@ function sayFault(fault: SurfaceFault, units: LengthUnit, drawn: Runner['drawn']
 /** @param bulge of an arc over its longest line, metres */
 function sayCure(bulge: number, drawn: Runner['drawn']): string {
   if (drawn.length === 0) return 'If it is one, draw it as arcs.';
-  const tried = Math.max(0, ...drawn.map(({ smoothing }) => smoothing?.within ?? 0));
+  const tried = Math.max(0, ...drawn.map(({ smooth }) => smooth ?? 0));
   if (tried >= bulge)
     return 'Its radius cannot be told from them: draw it as arcs, or write it with more digits.';
   const tenths = Math.max(1, Math.ceil((spare * bulge) / 1e-4));

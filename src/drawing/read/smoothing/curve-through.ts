@@ -6,7 +6,9 @@
 import { bSplineAt, bSplinePieces, rateOf, type BSpline } from '../../../geometry/b-spline.js';
 import { fewestFor, fittedSpline } from '../../../geometry/fitted-spline.js';
 import type { Piece } from '../../../geometry/piece.js';
-import { cross, distance, dot, minus, times, type Point } from '../../../geometry/point.js';
+import { cross, dot, minus, times, type Point } from '../../../geometry/point.js';
+import { lengthAlong, turnIn, waysAlong } from '../../../geometry/way-along.js';
+import { leastCurvature } from './rounds.js';
 
 export interface CurveThrough {
   readonly pieces: readonly Piece[];
@@ -32,7 +34,7 @@ export function curveThrough(places: readonly Point[], roughness: number): Curve
     const finer = fittedSpline(places, spans);
     if (coarser === null || finer === null) return null;
     // Two of the same places may agree by chance: what their roughness alone may do counts as well.
-    const change = Math.max(furthestApart(coarser, finer, 2 * spans), unsure(places, spans, roughness));
+    const change = Math.max(furthestApart(coarser, finer, 2 * spans), endsRoughBy(places, spans, roughness));
     if (best === null || change < best.change) best = { spline: finer, change };
     coarser = finer;
   }
@@ -48,8 +50,8 @@ export function curveThrough(places: readonly Point[], roughness: number): Curve
  *
  * and of a span of a spline, whose end is held, a third of that or less: as a share of the mean curvature of them all.
  */
-function unsure(places: readonly Point[], spans: number, roughness: number): number {
-  const length = places.slice(1).reduce((sum, place, i) => sum + distance(places[i]!, place), 0);
+function endsRoughBy(places: readonly Point[], spans: number, roughness: number): number {
+  const length = lengthAlong(places);
   const span = length / spans;
   const second = ((atEnd * roughness) / Math.sqrt(places.length / spans)) * (2 / span) ** 2;
   return (heldEnd * second) / Math.max(turnOf(places) / length, leastCurvature);
@@ -62,16 +64,9 @@ const atEnd = Math.sqrt(5 * 3 ** 2 + 7 * 15 ** 2 + 9 * 45 ** 2 + 11 * 105 ** 2);
 
 /** Of the lines from place to place, each way, radians. */
 function turnOf(places: readonly Point[]): number {
-  let turn = 0;
-  for (let i = 2; i < places.length; i++) {
-    const [before, after] = [minus(places[i - 1]!, places[i - 2]!), minus(places[i]!, places[i - 1]!)];
-    turn += Math.abs(Math.atan2(cross(before, after), dot(before, after)));
-  }
-  return turn;
+  const turns = places.slice(2).map((to, i) => turnIn(places[i + 1]!, places[i]!, to));
+  return turns.reduce((sum, turn) => sum + Math.abs(turn), 0);
 }
-
-/** Of a curvature less than this, 1/m, nothing is told by its share: nobody rocks on a radius of 3 m. */
-const leastCurvature = 0.3;
 
 /** The largest difference of their curvature at even steps along both, as a share of it. */
 function furthestApart(one: BSpline, other: BSpline, steps: number): number {
@@ -98,14 +93,12 @@ function curvatureAlong(spline: BSpline): (at: number) => number {
 /** Of places in order, from which a spline of the same way along them hardly differs: each from the line along it there. */
 function offSpline(places: readonly Point[], spline: BSpline): number {
   const rate = rateOf(spline);
-  const whole = places.slice(1).reduce((sum, place, i) => sum + distance(places[i]!, place), 0);
-  let [along, most] = [0, 0];
-  places.forEach((place, i) => {
-    along += i === 0 ? 0 : distance(places[i - 1]!, place) / whole;
+  const ways = waysAlong(places);
+  return places.reduce((most, place, i) => {
+    const along = ways[i]! / ways.at(-1)!;
     const way = minus(place, bSplineAt(spline, along));
     const velocity = bSplineAt(rate, along);
     const square = minus(way, times(velocity, dot(way, velocity) / dot(velocity, velocity)));
-    most = Math.max(most, Math.hypot(square.x, square.y));
-  });
-  return most;
+    return Math.max(most, Math.hypot(square.x, square.y));
+  }, 0);
 }

@@ -1,6 +1,7 @@
 /** Stretches of a boundary that may be a curve drawn as lines: line after line, each turned a little against the one before. */
-import { endOf, startOf, type Line, type Loop, type Piece } from '../../../geometry/piece.js';
-import { cross, distance, dot, minus, samePlace, type Point } from '../../../geometry/point.js';
+import type { Line, Loop, Piece } from '../../../geometry/piece.js';
+import { distance, samePlace, type Point } from '../../../geometry/point.js';
+import { turnIn } from '../../../geometry/way-along.js';
 
 /** Lines in a row, by the places they go through; or a piece that stays as it is. */
 export type Stretch =
@@ -41,13 +42,17 @@ export function stretchesOf(boundary: Loop, within: number): Stretch[] {
   return found;
 }
 
-/** Lines a and b that turn by so much lie on a curve of radius (a + b) / 2 turn, which bulges over a by a² / 8 of that. */
+/** Not a corner of the chair, and little enough of a curve. */
 function isBend(before: Piece, after: Piece, within: number): boolean {
   if (before.kind !== 'line' || after.kind !== 'line') return false;
-  const [way, onward] = [minus(before.to, before.from), minus(endOf(after), startOf(after))];
-  const turn = Math.abs(Math.atan2(cross(way, onward), dot(way, onward)));
-  const [a, b] = [distance(before.from, before.to), distance(after.from, after.to)];
-  return turn <= sharpest && (Math.max(a, b) ** 2 * turn) / (4 * (a + b)) <= within;
+  const turn = Math.abs(turnIn(after.from, before.from, after.to));
+  return turn <= sharpest && riseOver(before.from, after.from, after.to) <= within;
+}
+
+/** How far a curve through three places rises over the longer line: a² / 8R, its radius R being (a + b) / 2 turn. */
+export function riseOver(from: Point, through: Point, to: Point): number {
+  const [a, b] = [distance(from, through), distance(through, to)];
+  return (Math.max(a, b) ** 2 * Math.abs(turnIn(through, from, to))) / (4 * (a + b));
 }
 
 /** Straight from each place to the next. */

@@ -18,7 +18,7 @@ const leastRoughness = 1e-11;
 export const slackOverRoughness = 4;
 
 /** What a place may be off the curve it was put on, metres. */
-export function roughnessOf(places: readonly Point[]): number {
+export function slackOf(places: readonly Point[]): number {
   const offs = places.slice(2, -2).map((_, i) => Math.min(offCircle(places, i + 2), offCubic(places, i + 2)));
   const median = offs.sort((a, b) => a - b)[offs.length >> 1] ?? 0;
   return leastRoughness + mostOverMedian * ownShare * median;

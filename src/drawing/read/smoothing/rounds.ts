@@ -1,6 +1,7 @@
 /** Places in a row told apart: those on one circle, those on one line, and others. */
 import { fittedCircle, type FittedCircle } from '../../../geometry/fitted-circle.js';
 import { cross, distance, minus, type Point } from '../../../geometry/point.js';
+import { lengthAlong } from '../../../geometry/way-along.js';
 import { fewestFacets } from './facets.js';
 import { slackOverRoughness } from './roughness.js';
 
@@ -14,6 +15,8 @@ export interface Round {
 
 /** What a smoothed radius may be off what is drawn. */
 export const radiusWithin = 1e-3;
+/** Of a curvature less than this, 1/m, nothing is told by its share: nobody rocks on a radius of 3 m. */
+export const leastCurvature = 0.3;
 
 /** A place of the next circle may by chance lie on this one too: so many at the end are tried without. */
 const mostDropped = 3;
@@ -103,10 +106,11 @@ function roundOn(places: readonly Point[], first: number, last: number, slack: n
 }
 
 /**
- * Of places rough by σ along a length c the curvature is known to σ √(720/n)/c², from y″ = κ: three times that, and
- * places are rough by a quarter of the slack. A change can be small by chance, where so few are tried so often.
+ * Of n places rough by σ along a length c the curvature is known to σ √(720/n)/c² (R. L. Gluckstern 1963, Nuclear Instruments
+ * and Methods 24, 381-389, for many places; from memory): three times that. A change can be small by chance, where so few are
+ * tried so often.
  */
-const unsure = (3 * Math.sqrt(720)) / slackOverRoughness;
+const curvatureRoughness = 3 * Math.sqrt(720);
 
 function toldOn(places: readonly Point[], first: number, last: number, slack: number): FittedCircle | null {
   const circle = roundOn(places, first, last, slack);
@@ -118,14 +122,13 @@ function toldOn(places: readonly Point[], first: number, last: number, slack: nu
 
 /** What the curvature of places in a row may be off at the least, 1/m. @param most length that tells it, metres */
 export function curvatureUnsure(places: readonly Point[], slack: number, most = Infinity): number {
-  const along = places.slice(1).reduce((sum, place, i) => sum + distance(places[i]!, place), 0);
-  return (unsure * slack) / (Math.sqrt(places.length) * Math.min(along, most) ** 2);
+  const roughness = slack / slackOverRoughness;
+  const length = Math.min(lengthAlong(places), most);
+  return (curvatureRoughness * roughness) / (Math.sqrt(places.length) * length ** 2);
 }
 
-/** Metres: nobody rocks on a larger radius. An arc of it, as long as a line, would be seen to be none. */
-const nearlyStraight = 3;
-
-const isLong = (length: number, slack: number): boolean => length ** 2 / (8 * nearlyStraight) >= 2 * slack;
+/** So long a line is told from an arc of the largest radius that counts, which would rise over it by twice the slack. */
+const isLong = (length: number, slack: number): boolean => (length ** 2 * leastCurvature) / 8 >= 2 * slack;
 
 const straightOn =
   (places: readonly Point[], first: number, slack: number) =>

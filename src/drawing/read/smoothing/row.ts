@@ -4,9 +4,9 @@ import type { Arc, Line, Piece } from '../../../geometry/piece.js';
 import { distance, samePlace, type Point } from '../../../geometry/point.js';
 import { arcBetween } from './arc-between.js';
 import { curveThrough } from './curve-through.js';
-import { fewestFacets, linesThrough } from './facets.js';
+import { fewestFacets, linesThrough, riseOver } from './facets.js';
 import { curvatureUnsure, radiusWithin, roundsOf, touchOf, turnsLeft, type Round } from './rounds.js';
-import { roughnessOf, slackOverRoughness } from './roughness.js';
+import { slackOf, slackOverRoughness } from './roughness.js';
 import { allSmoothed, nothingSmoothed, type Smoothing } from './smoothing.js';
 
 export interface MadeOfLines {
@@ -22,27 +22,24 @@ export function smoothedRow(drawn: readonly Point[], within: number): MadeOfLine
   const lines = drawn.length - 1;
   if (lines > mostLines)
     return { pieces: linesThrough(drawn), smoothing: { ...nothingSmoothed, left: lines } };
-  const slack = Math.min(roughnessOf(drawn), within);
+  const slack = Math.min(slackOf(drawn), within);
   const ring = distance(drawn[0]!, drawn.at(-1)!) <= samePlace;
   const places = ring ? begunAtJoint(drawn, slack) : drawn;
   const rounds = roundsOf(places, slack).filter((round) => offLines(places, round) <= within);
-  const bends = rounds.map((round, i) => {
-    const before = i > 0 ? rounds[i - 1] : ring ? rounds.at(-1) : undefined;
-    const after = i + 1 < rounds.length ? rounds[i + 1] : ring ? rounds[0] : undefined;
-    const from = jointOf(places, before, round, slack) ?? places[round.first]!;
-    const to = jointOf(places, round, after, slack) ?? places[round.last]!;
-    return { round, from, to, piece: pieceOf(places, round, from, to) };
-  });
+  const joints = rounds.map((round, i) =>
+    jointOf(places, round, rounds[i + 1] ?? (ring ? rounds[0] : undefined), slack),
+  );
   const made: MadeOfLines[] = [];
   let at = 0;
-  for (const { round, from, piece } of bends) {
+  rounds.forEach((round, i) => {
+    const before = i > 0 || ring ? joints.at(i - 1)! : null;
     // Two that go over into each other have nothing between them.
-    if (from === places[round.first]) made.push(between(places.slice(at, round.first + 1), within, slack));
-    made.push({ pieces: [piece], smoothing: smoothingOf(places, round) });
+    if (before === null) made.push(between(places.slice(at, round.first + 1), within, slack));
+    const [from, to] = [before ?? places[round.first]!, joints[i] ?? places[round.last]!];
+    made.push({ pieces: [pieceOf(places, round, from, to)], smoothing: smoothingOf(places, round) });
     at = round.last;
-  }
-  if (bends.at(-1)?.to === places[at] || bends.length === 0)
-    made.push(between(places.slice(at), within, slack));
+  });
+  if (!joints.at(-1)) made.push(between(places.slice(at), within, slack));
   return {
     pieces: made.flatMap(({ pieces }) => pieces),
     smoothing: allSmoothed(made.map(({ smoothing }) => smoothing)),
@@ -126,18 +123,9 @@ function offLines(places: readonly Point[], { first, last, circle }: Round): num
   return circle.off + circle.radius - Math.sqrt(Math.max(0, circle.radius ** 2 - half ** 2));
 }
 
-/** How far a curve through places rises over the lines a, b between them: by a² / 8R, of a radius R of (a + b) / 2 turn. */
-function bulgeOf(places: readonly Point[]): number {
-  let most = 0;
-  for (let i = 1; i + 1 < places.length; i++) {
-    const [a, b, c] = [places[i - 1]!, places[i]!, places[i + 1]!];
-    const [one, other, chord] = [distance(a, b), distance(b, c), distance(a, c)];
-    // Of a triangle: turn² = ((a + b)² - c²)/ab for small ones.
-    const turn = Math.sqrt(Math.max(0, (one + other) ** 2 - chord ** 2) / (one * other));
-    most = Math.max(most, (Math.max(one, other) ** 2 * turn) / (4 * (one + other)));
-  }
-  return most;
-}
+/** How far a curve through places rises over the lines between them at most. */
+const bulgeOf = (places: readonly Point[]): number =>
+  places.slice(2).reduce((most, to, i) => Math.max(most, riseOver(places[i]!, places[i + 1]!, to)), 0);
 
 const longestLine = (places: readonly Point[]): number =>
   places.slice(1).reduce((most, place, i) => Math.max(most, distance(places[i]!, place)), 0);

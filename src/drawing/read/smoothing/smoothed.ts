@@ -19,6 +19,6 @@ export function smoothed(boundary: Loop, within: number): { boundary: Loop; smoo
   );
   return {
     boundary: made.flatMap(({ pieces }) => pieces),
-    smoothing: { ...allSmoothed(made.flatMap(({ smoothing }) => smoothing ?? [])), within },
+    smoothing: allSmoothed(made.flatMap(({ smoothing }) => smoothing ?? [])),
   };
 }

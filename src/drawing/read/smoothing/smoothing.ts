@@ -1,7 +1,5 @@
 /** What was made of lines that were a curve. */
 export interface Smoothing {
-  /** How far it was allowed to lie from the lines, metres. */
-  readonly within: number;
   /** Lines that became part of arcs and curves. */
   readonly lines: number;
   readonly arcs: number;
@@ -15,7 +13,6 @@ export interface Smoothing {
 }
 
 export const nothingSmoothed: Smoothing = {
-  within: 0,
   lines: 0,
   arcs: 0,
   curves: 0,
@@ -27,7 +24,6 @@ export const nothingSmoothed: Smoothing = {
 export const allSmoothed = (all: readonly Smoothing[]): Smoothing =>
   all.reduce(
     (sum, one) => ({
-      within: Math.max(sum.within, one.within),
       lines: sum.lines + one.lines,
       arcs: sum.arcs + one.arcs,
       curves: sum.curves + one.curves,
