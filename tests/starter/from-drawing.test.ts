@@ -86,9 +86,11 @@ describe('a drawing with a part on each layer', () => {
 
   it('keeps what does not close as a comment with the reason, and tells what is left out', () => {
     expect(unfinished.map(({ name }) => name)).toEqual(['rung']);
-    expect(unfinished[0]!.flaws[0]!.found).toMatch(/^an overrun of 255\.27 mm between /);
+    expect(unfinished[0]!.flaws[0]!.found).toMatch(/^a gap of 255\.27 mm between /);
     const text = textOf(porch());
-    expect(text.replaceAll(/\n\s*#/g, '')).toContain('found an overrun of 255.27 mm between (254, 152.4) mm');
+    expect(text.replaceAll(/\n\s*#/g, '')).toContain(
+      'found a gap of 255.27 mm between (10, 6.75) and (0, 5.75) as drawn',
+    );
     expect(text).toContain('  # - name: rung\n');
     expect(leftOut).toHaveLength(1);
     const summary = summaryOfDrawing(found(porch()), 'chair.dxf', 12);

@@ -3,12 +3,13 @@ import { mappedPiece, scaling, shifting, thenMapped, turning, type Affine } from
 import { turnsAround } from '../../geometry/beside-runs.js';
 import { boxAround, type Box } from '../../geometry/box.js';
 import { contourOf, type Contour } from '../../geometry/contour.js';
-import { millimetres, placeInMillimetres, type Flaw } from '../../geometry/flaw.js';
-import { endOf, pointOn, startOf, type Loop, type Piece } from '../../geometry/piece.js';
-import { distance, minus, type Point } from '../../geometry/point.js';
+import type { Flaw } from '../../geometry/flaw.js';
+import { pointOn, type Loop, type Piece } from '../../geometry/piece.js';
+import type { Point } from '../../geometry/point.js';
 import { nearestWord } from '../../quantity/nearest.js';
 import type { Drawn, DrawnCurve } from './drawn.js';
-import { joined, type Joined, type OpenChain } from './joined.js';
+import { joined } from './joined.js';
+import { joiningFlaws } from './joining-flaws.js';
 import { smoothed } from './smoothing/smoothed.js';
 import { allSmoothed, type Smoothing } from './smoothing/smoothing.js';
 
@@ -55,6 +56,7 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
       found: 'none',
       hint: 'write `units: mm` or `units: in`, and check the size that is printed',
     });
+  const everything = asked.layer === null && asked.id === null;
   const curves = drawn.curves.filter(isAsked(asked));
   if (curves.length === 0) return refused(nothingThere(drawn, asked));
   const count = curves.reduce((sum, { pieces }) => sum + pieces.length, 0);
@@ -62,24 +64,21 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
     return refused({
       expected: `${mostCurves} lines and curves of a part at most`,
       found: String(count),
-      hint: 'ask for a layer or an id, or draw it with fewer and longer ones',
+      hint: everything ? 'ask for a layer or an id' : 'draw it with fewer and longer ones',
     });
-  const map = intoChair(drawn.yDown, unit, asked);
-  const placed = curves.map((curve) => ({
-    ...curve,
-    pieces: curve.pieces.map((piece) => mappedPiece(piece, map)),
-  }));
-  const box = boxAround(placed.flatMap(({ pieces }) => pieces.flatMap(placesOn)));
-  const extent = Math.hypot(box.right - box.left, box.top - box.foot);
+  // Joined as they are drawn: what is wrong is told by places that the drawing program shows.
+  const { left, right, foot, top } = boxAround(curves.flatMap(({ pieces }) => pieces.flatMap(placesOn)));
+  const extent = unit * Math.hypot(right - left, top - foot);
   const within = asked.join ?? Math.max(leastJoin, shareJoined * extent);
-  const found = joined(placed, within);
-  const everything = asked.layer === null && asked.id === null;
-  const flaws = flawsOf(found, within, everything);
+  const found = joined(curves, within / unit);
+  const flaws = joiningFlaws(found, { within, extent, unit, everything });
   if (flaws.length > 0) return refused(...flaws);
+  const map = intoChair(drawn.yDown, unit, asked);
   const { smooth } = asked;
-  const made = found.loops.map(({ boundary }) =>
-    smooth === null ? { boundary, smoothing: null } : smoothed(boundary, smooth),
-  );
+  const made = found.loops.map(({ boundary: own }) => {
+    const boundary = own.map((piece) => mappedPiece(piece, map));
+    return smooth === null ? { boundary, smoothing: null } : smoothed(boundary, smooth);
+  });
   const boundaries = made.map(({ boundary }) => boundary);
   const contours = boundaries.map(contourOf);
   const corners = contours.flatMap(({ box: { left, right, foot, top } }) => [
@@ -127,6 +126,9 @@ function nothingThere({ curves }: Drawn, { layer, id }: Asked): Flaw {
 
 const mostNamed = 12;
 
+/** A part has some dozens, one drawn as lines some thousands: what has more is no drawing of a part. */
+const mostCurves = 20_000;
+
 /** y turned up, scaled, the origin to [0, 0], mirrored, turned. */
 function intoChair(yDown: boolean, unit: number, { origin, turn, mirror }: Asked): Affine {
   const placed = thenMapped(scaling(unit, unit), shifting(-origin.x, -origin.y));
@@ -139,51 +141,6 @@ const placesOn = (piece: Piece): Point[] =>
     ? [piece.from, piece.to]
     : Array.from({ length: looks + 1 }, (_, i) => pointOn(piece, i / looks));
 const looks = 16;
-
-/** A part has some dozens, one drawn as lines some thousands: what has more is no drawing of a part. */
-const mostCurves = 20_000;
-/** What lies in what is asked of every two: a seat drilled all round for cane has some hundred. */
-const mostLoops = 300;
-/** Places of one kind: a drawing that is open everywhere says so often enough. */
-const mostTold = 10;
-
-function flawsOf({ loops, open, branchings }: Joined, within: number, everything: boolean): Flaw[] {
-  const meeting = branchings.map(({ at, ends, line }) => ({
-    expected: 'outlines in which each end meets one other',
-    found: `${ends} ends at ${placeInMillimetres(at)}, drawn in line ${line} of the drawing and others`,
-    hint: 'put each outline on a layer of its own, or take away the lines that do not belong to it',
-  }));
-  if (loops.length > mostLoops)
-    return [{ expected: `${mostLoops} outlines of a part at most`, found: String(loops.length) }];
-  if (everything && loops.length > 0) return [];
-  if (meeting.length > 0) return meeting.slice(0, mostTold);
-  return open.slice(0, mostTold).map((chain) => gapOf(chain, open, within));
-}
-
-/** Where a chain is open, how wide, and whether its last lines overrun each other. */
-function gapOf(chain: OpenChain, chains: readonly OpenChain[], within: number): Flaw {
-  let nearest = chain.from;
-  for (const other of chains)
-    for (const end of other === chain ? [] : [other.from, other.to])
-      if (distance(end, chain.to) < distance(nearest, chain.to)) nearest = end;
-  const gap = distance(nearest, chain.to);
-  const overrun = chain.pieces.length > 1 && overruns(chain, nearest);
-  return {
-    expected: `outlines that close, ends within ${millimetres(within)} of each other`,
-    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeInMillimetres(chain.to)} and ${placeInMillimetres(nearest)}, drawn from line ${chain.line} of the drawing on`,
-    hint: overrun
-      ? 'cut the lines where they cross'
-      : `close it in the drawing, or state \`join: ${millimetres(gap * 1.01)}\``,
-  };
-}
-
-/** The end lies back on the line that it should meet: the two go past each other. */
-function overruns({ pieces, to }: OpenChain, other: Point): boolean {
-  const last = pieces.at(-1)!;
-  const way = minus(endOf(last), startOf(last));
-  const back = minus(other, to);
-  return last.kind === 'line' && way.x * back.x + way.y * back.y < 0;
-}
 
 /** An outline in an odd number of others is a hole. */
 function byNesting(boundaries: readonly Loop[], contours: readonly Contour[]): DrawnOutlines['loops'] {

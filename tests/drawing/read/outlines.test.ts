@@ -35,3 +35,35 @@ it('a line whose ends are joined to each other is no outline', () => {
     flaws: [{ found: 'none: it has no width' }],
   });
 });
+
+describe('what is open', () => {
+  const open = (gap: number) => dxf([line(0, 0, 10, 0), line(10, 0, 10, 5), line(10, 5, 0, gap)]);
+
+  it('is told by places of the drawing, however the design puts it into the chair', () => {
+    const asked = { ...whole, unit: 0.0254, origin: { x: 1, y: 2 }, turn: 1, mirror: true };
+    expect(drawnOutlines(drawnIn(open(0.1)), asked)).toMatchObject({
+      flaws: [
+        {
+          found: expect.stringMatching(
+            /^a gap of 2\.54 mm between \(0, 0\.1\) and \(0, 0\) as drawn, /,
+          ) as string,
+          hint: 'close it in the drawing, or state `join: 2.5654 mm`',
+        },
+      ],
+    });
+  });
+
+  it('is not told to be joined, nor to overrun, where a side is missing', () => {
+    expect(drawnOutlines(drawnIn(open(2)), whole)).toMatchObject({
+      flaws: [{ found: expect.stringMatching(/^a gap of 2 mm/) as string, hint: 'close it in the drawing' }],
+    });
+  });
+
+  it('of an SVG is told with its y down', () => {
+    const path = '<path d="M 10 90 L 20 90 L 20 95 L 10.01 90.01"/>';
+    const made = drawnOutlines(drawnIn(svg(path)), { ...whole, layer: null });
+    expect(made).toMatchObject({
+      flaws: [{ found: expect.stringContaining('between (10.01, 90.01) and (10, 90) as drawn') as string }],
+    });
+  });
+});
