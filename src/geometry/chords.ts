@@ -2,19 +2,19 @@
  * Ellipse arcs and cubics on fine chords, for questions of inside and outside only; lines and arcs stay exact.
  * A chord over a step h of the parameter leaves its curve by at most h² max|p''| / 8.
  */
-import { pointOn, type Arc, type Cubic, type EllipseArc, type Line, type Loop } from './piece.js';
+import { pointOn, type Arc, type Cubic, type EllipseArc, type Line, type Loop, type Piece } from './piece.js';
 import { distance, minus, plus, times, touching, type Point } from './point.js';
 
 export type Simple = Line | Arc;
+
+export const isSimple = (piece: Piece): piece is Simple => piece.kind === 'line' || piece.kind === 'arc';
 
 /** How far chords may leave their curve: five micrometres, a tenth of what counts as touching. */
 export const chordTolerance = touching / 10;
 
 /** Pieces of no length are left out. */
 export const onChords = (loop: Loop): readonly Simple[] =>
-  loop
-    .flatMap((piece) => (piece.kind === 'line' || piece.kind === 'arc' ? [piece] : chordsOf(piece)))
-    .filter(hasLength);
+  loop.flatMap((piece) => (isSimple(piece) ? [piece] : chordsOf(piece))).filter(hasLength);
 
 const hasLength = (piece: Simple): boolean =>
   piece.kind === 'line' ? distance(piece.from, piece.to) > 0 : piece.sweep !== 0;

@@ -1,7 +1,9 @@
 /** What keeps joined curves from being outlines, told by places of the drawing, so that its program finds them. */
 import { millimetres, type Flaw } from '../../geometry/flaw.js';
-import { endOf, startOf } from '../../geometry/piece.js';
-import { distance, minus, type Point } from '../../geometry/point.js';
+import { isSimple } from '../../geometry/chords.js';
+import { meetings } from '../../geometry/piece-meetings.js';
+import { startOf, type Piece } from '../../geometry/piece.js';
+import { distance, type Point } from '../../geometry/point.js';
 import type { Joined, OpenChain } from './joined.js';
 
 export interface Joining {
@@ -33,32 +35,42 @@ export function joiningFlaws({ loops, open, branchings }: Joined, joining: Joini
   return open.slice(0, mostTold).map((chain) => gapOf(chain, open, joining));
 }
 
-/** Of all that is joined: wider apart a side is missing, and no ends just miss each other. */
+/** Of all that is joined: wider apart a side is missing, and joining what is left is no remedy. */
 const nearMiss = 0.01;
 
 /** Where a chain is open, how wide, and whether its last lines overrun each other. */
 function gapOf(chain: OpenChain, chains: readonly OpenChain[], { within, extent, unit }: Joining): Flaw {
-  let nearest = chain.from;
-  for (const other of chains)
-    for (const end of other === chain ? [] : [other.from, other.to])
-      if (distance(end, chain.to) < distance(nearest, chain.to)) nearest = end;
-  const gap = unit * distance(nearest, chain.to);
-  const near = gap <= nearMiss * extent;
-  const overrun = near && chain.pieces.length > 1 && overruns(chain, nearest);
-  const join = near ? `, or state \`join: ${millimetres(gap * 1.01)}\`` : '';
+  const nearest = nearestEnd(chain, chains);
+  const gap = unit * distance(nearest.at, chain.to);
+  const overrun = overruns(chain.pieces.at(-1)!, nearest.piece, within / unit);
+  const join = gap <= nearMiss * extent ? `, or state \`join: ${millimetres(gap * 1.01)}\`` : '';
   return {
     expected: `outlines that close, ends within ${millimetres(within)} of each other`,
-    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeDrawn(chain.to)} and ${placeDrawn(nearest)} as drawn, from line ${chain.line} of the drawing on`,
+    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeDrawn(chain.to)} and ${placeDrawn(nearest.at)} as drawn, from line ${chain.line} of the drawing on`,
     hint: overrun ? 'cut the lines where they cross' : `close it in the drawing${join}`,
   };
 }
 
-/** The end lies back on the line that it should meet: the two go past each other. */
-function overruns({ pieces, to }: OpenChain, other: Point): boolean {
-  const last = pieces.at(-1)!;
-  const way = minus(endOf(last), startOf(last));
-  const back = minus(other, to);
-  return last.kind === 'line' && way.x * back.x + way.y * back.y < 0;
+interface LooseEnd {
+  readonly at: Point;
+  readonly piece: Piece;
+}
+
+/** Of all loose ends the one nearest to where a chain ends. */
+function nearestEnd(chain: OpenChain, chains: readonly OpenChain[]): LooseEnd {
+  const startsAt = ({ from, pieces }: OpenChain): LooseEnd => ({ at: from, piece: pieces[0]! });
+  const endsAt = ({ to, pieces }: OpenChain): LooseEnd => ({ at: to, piece: pieces.at(-1)! });
+  const others = chains.flatMap((other) => (other === chain ? [] : [startsAt(other), endsAt(other)]));
+  return others.reduce(
+    (nearest, end) => (distance(end.at, chain.to) < distance(nearest.at, chain.to) ? end : nearest),
+    startsAt(chain),
+  );
+}
+
+/** A last line or arc runs on over the one that it should end at. Where the two join at its other end does not count. */
+function overruns(last: Piece, other: Piece, reach: number): boolean {
+  if (!isSimple(last) || !isSimple(other) || last === other) return false;
+  return meetings(last, other, reach).some((place) => distance(place, startOf(last)) > reach);
 }
 
 /** In the drawing’s own axes and units: as many digits as such a program shows. */

@@ -59,6 +59,29 @@ describe('what is open', () => {
     });
   });
 
+  it.each([
+    [
+      'over the first',
+      [line(0, 0, 10, 0), line(10, 0, 10, 5), line(10, 5, -1, -0.5)],
+      'an overrun of 1.118 mm',
+    ],
+    [
+      'along it',
+      [line(0.5, 0, 10, 0), line(10, 0, 10, 5), line(10, 5, 0, 0), line(0, 0, 1, 0)],
+      'an overrun of 0.5 mm',
+    ],
+    ['as two lines from a corner', [line(0, 0, 10, 0), line(10, 0, 1, 1)], 'a gap'],
+    [
+      'over each other, two halves',
+      [line(0, 0, 10, 0), line(10, 0, 10, 5), line(10.1, 4.9, 0, 4.9), line(0, 4.9, 0, 0)],
+      'an overrun of 0.14142 mm',
+    ],
+  ])('running %s is told as what it is', (_, lines, found) => {
+    expect(drawnOutlines(drawnIn(dxf(lines)), whole)).toMatchObject({
+      flaws: [{ found: expect.stringContaining(`${found} `) as string }],
+    });
+  });
+
   it('of an SVG is told with its y down', () => {
     const path = '<path d="M 10 90 L 20 90 L 20 95 L 10.01 90.01"/>';
     const made = drawnOutlines(drawnIn(svg(path)), { ...whole, layer: null });
