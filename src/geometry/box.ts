@@ -1,7 +1,7 @@
 /** Level and plumb rectangles around lines, arcs and points. */
 import type { Simple } from './chords.js';
 import { withinTurn } from './lean.js';
-import { endOf, startOf, type Arc } from './piece.js';
+import { endOf, pointOn, startOf, type Arc, type Piece } from './piece.js';
 import { plus, times, unitAt, type Point } from './point.js';
 
 export interface Box {
@@ -26,6 +26,17 @@ export function boxAround(points: readonly Point[]): Box {
     { left: Infinity, right: -Infinity, foot: Infinity, top: -Infinity },
   );
 }
+
+/** To a hundredth of its size, of any curves: what is not a line is looked at in some places. */
+export const boxRoughly = (pieces: readonly Piece[]): Box =>
+  boxAround(
+    pieces.flatMap((piece) =>
+      piece.kind === 'line'
+        ? [piece.from, piece.to]
+        : Array.from({ length: looks + 1 }, (_, i) => pointOn(piece, i / looks)),
+    ),
+  );
+const looks = 16;
 
 /** Whether a place lies in it or nearer to it than `margin`. */
 export const boxHolds = ({ left, right, foot, top }: Box, { x, y }: Point, margin: number): boolean =>

@@ -25,7 +25,7 @@ export function printFromDrawing(found: FromDrawing, names: DesignNames): string
   const { name, kind, sitters, file } = names;
   const lines = [
     comment(
-      `Begun from ${file}: a part for each layer that holds outlines. What no drawing can tell is left blank, with the word wanted; \`trueroll check\` names the blanks that are left. Take out what is no part of the chair.`,
+      `Begun from ${file}: a part for each layer or id that holds outlines. What no drawing can tell is left blank, with the word wanted; \`trueroll check\` names the blanks that are left. Take out what is no part of the chair.`,
     ),
     '#',
     comment(
@@ -118,7 +118,7 @@ function whereFrom(
   units: LengthUnit,
 ): string {
   const far = sayLength(Math.abs(size), units);
-  return far.startsWith('0 ') ? `at ${of}` : `${far} ${size < 0 ? less : more} ${of}`;
+  return far === sayLength(0, units) ? `at ${of}` : `${far} ${size < 0 ? less : more} ${of}`;
 }
 
 const sayLength = (metres: number, units: LengthUnit): string =>
@@ -158,7 +158,7 @@ function lineOf(line: SeatLine, { lines, units }: FromDrawing): string {
   const [first, second] = seatLines[line].ends.map(
     (end, i) => `${end}: ${yamlFlow(place(read.ends[i]!, units))}`,
   );
-  return `${line}: { ${first!}, ${second!} } ${comment(`from the layer ${read.layer}`)}`;
+  return `${line}: { ${first!}, ${second!} } ${comment(`from ${read.from}`)}`;
 }
 
 /** How many a design has. */

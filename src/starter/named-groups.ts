@@ -37,6 +37,18 @@ export function namedGroups({ curves }: Drawn): NamedGroups {
   return { groups, nameless };
 }
 
+/** Of a drawing that lies in one group as a whole: what it has within, the group itself being none. */
+export function groupsWithin({ curves, ...sheet }: Drawn): NamedGroups {
+  const counts = new Map<string, number>();
+  for (const name of curves.flatMap(({ layers }) => [...new Set(layers)]))
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  const within = curves.map((curve) => ({
+    ...curve,
+    layers: curve.layers.filter((name) => counts.get(name)! < curves.length),
+  }));
+  return namedGroups({ ...sheet, curves: within });
+}
+
 const keyOf = ({ by, name }: Name): string => `${by} ${name}`;
 
 /** What a curve answers to. */

@@ -14,7 +14,8 @@ export const seatLines = {
 export type SeatLine = keyof typeof seatLines;
 
 export interface LineRead {
-  readonly layer: string;
+  /** What it was read from: `the layer seat`. */
+  readonly from: string;
   /** Of less x or y, and the other. */
   readonly ends: readonly [Point, Point];
 }
@@ -33,14 +34,14 @@ export function lineNamed(layer: string): SeatLine | null {
 /** Ends as near as this, metres, are one: of a line that is drawn twice. */
 const oneEnd = 1e-6;
 
-/** The one straight line that is drawn, once or twice; null: something else is. @param curves in metres */
-export function onlyLine(curves: readonly DrawnCurve[]): Line | null {
-  const { loops, open } = joined(curves, oneEnd);
+/** The one straight line that is drawn, once or twice; null: something else is. @param unit of the curves, metres */
+export function onlyLine(curves: readonly DrawnCurve[], unit: number): Line | null {
+  const { loops, open } = joined(curves, oneEnd / unit);
   const [only] = open.length === 1 && loops.length === 0 ? open[0]!.pieces : [];
   return only?.kind === 'line' && open[0]!.pieces.length === 1 ? only : null;
 }
 
-export function endsOf({ from, to }: Line, line: SeatLine): readonly [Point, Point] {
+export function endsOf({ from, to }: Pick<Line, 'from' | 'to'>, line: SeatLine): readonly [Point, Point] {
   const { along } = seatLines[line];
   return from[along] <= to[along] ? [from, to] : [to, from];
 }

@@ -72,14 +72,14 @@ describe('a drawing with a part on each layer', () => {
   });
 
   it('reads the lines of seat, back and arms in the chair’s frame, whichever way they are drawn', () => {
-    const read = Object.entries(lines).map(([name, { layer, ends }]) => [
-      ...[name, layer],
+    const read = Object.entries(lines).map(([name, { from, ends }]) => [
+      ...[name, from],
       ends.map(({ x, y }) => [x, y].map((length) => Number((length / inch).toFixed(9)) + 0)),
     ]);
     expect(read).toEqual([
-      ['seat', 'SEAT', [[0, 12.75], [15.5, 13.25]]], // prettier-ignore
-      ['back', 'back line', [[0, 12.75], [-9.75, 38.5]]], // prettier-ignore
-      ['arms', 'Arms', [[-1, 21], [16, 22.5]]], // prettier-ignore
+      ['seat', 'the layer SEAT', [[0, 12.75], [15.5, 13.25]]], // prettier-ignore
+      ['back', 'the layer back line', [[0, 12.75], [-9.75, 38.5]]], // prettier-ignore
+      ['arms', 'the layer Arms', [[-1, 21], [16, 22.5]]], // prettier-ignore
     ]);
     expect(facesLeft).toBe(false);
   });
@@ -151,6 +151,32 @@ describe('a drawing with a part on each layer', () => {
   });
 });
 
+describe('all in one group', () => {
+  const rk = '<path d="M0 0h40v2h-40z"/>';
+  const inside = `<g id="rk">${rk}</g><rect id="leg" y="-20" width="2" height="20"/><path id="seat" d="M5-15 22-16"/>`;
+  const page = 'width="100in" viewBox="0 0 100 100"';
+
+  it.each([
+    ['with a label', `<g id="layer1" ink:label="Layer 1">${inside}</g>`],
+    ['with an id', `<g id="layer1">${inside}</g>`],
+    ['in another', `<g id="layer1" ink:label="Layer 1"><g id="all">${inside}</g></g>`],
+  ])('%s that is no part: its parts are what is in it', (_, text) => {
+    const { parts, unfinished, lines } = found(svg(text, page));
+    expect(parts.map(({ group: { by, name } }) => [by, name])).toEqual([
+      ['layer', 'rk'],
+      ['id', 'leg'],
+    ]);
+    expect([unfinished, lines.seat!.from]).toEqual([[], 'the id seat']);
+  });
+
+  it('without names in it is refused with its own reason', () => {
+    const text = svg(`<g id="layer1">${rk}<path d="M5-15 22-16"/></g>`, page);
+    expect(fromDrawing({ drawn: drawnIn(text), units: null, mirror: false })).toMatchObject({
+      flaws: [{ expected: expect.stringMatching(/^on layer1, outlines that close/) as string }],
+    });
+  });
+});
+
 describe('a drawing that is refused', () => {
   const flaws = (text: string, units = null) => {
     const made = fromDrawing({ drawn: drawnIn(text), units, mirror: false });
@@ -167,9 +193,11 @@ describe('a drawing that is refused', () => {
     expect(flaws(dxf([], inInches))).toEqual(['a drawing with curves, none. ']);
     const open = dxf([onLayer('a', line(0, 0, 1, 0)), onLayer('b', line(0, 0, 0, 2))], inInches);
     expect(flaws(open).map((flaw) => flaw.slice(0, 24))).toEqual([
-      'a layer whose curves clo',
       'on a, outlines that clos',
       'on b, outlines that clos',
+    ]);
+    expect(flaws(dxf([onLayer('seat', line(0, 1, 2, 1))], inInches))).toEqual([
+      'a layer whose curves close, none. ',
     ]);
   });
 });

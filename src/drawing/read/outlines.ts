@@ -1,10 +1,10 @@
 /** The outlines that a design asks of a drawing: by layer, by id or all of it, in metres, where they lie in the chair. */
 import { mappedPiece, scaling, shifting, thenMapped, turning, type Affine } from '../../geometry/affine.js';
 import { turnsAround } from '../../geometry/beside-runs.js';
-import { boxAround, type Box } from '../../geometry/box.js';
+import { boxAround, boxRoughly, type Box } from '../../geometry/box.js';
 import { contourOf, type Contour } from '../../geometry/contour.js';
 import type { Flaw } from '../../geometry/flaw.js';
-import { pointOn, type Loop, type Piece } from '../../geometry/piece.js';
+import { pointOn, type Loop } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
 import { nearestWord } from '../../quantity/nearest.js';
 import type { Drawn, DrawnCurve } from './drawn.js';
@@ -67,7 +67,7 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
       hint: everything ? 'ask for a layer or an id' : 'draw it with fewer and longer ones',
     });
   // Joined as they are drawn: what is wrong is told by places that the drawing program shows.
-  const { left, right, foot, top } = boxAround(curves.flatMap(({ pieces }) => pieces.flatMap(placesOn)));
+  const { left, right, foot, top } = boxRoughly(curves.flatMap(({ pieces }) => pieces));
   const extent = unit * Math.hypot(right - left, top - foot);
   const within = asked.join ?? Math.max(leastJoin, shareJoined * extent);
   const found = joined(curves, within / unit);
@@ -134,13 +134,6 @@ function intoChair(yDown: boolean, unit: number, { origin, turn, mirror }: Asked
   const placed = thenMapped(scaling(unit, unit), shifting(-origin.x, -origin.y));
   return thenMapped(thenMapped(placed, scaling(mirror ? -1 : 1, yDown ? -1 : 1)), turning(turn));
 }
-
-/** Enough of a piece to see how far it reaches, to a hundredth: it is only for what counts as joined. */
-const placesOn = (piece: Piece): Point[] =>
-  piece.kind === 'line'
-    ? [piece.from, piece.to]
-    : Array.from({ length: looks + 1 }, (_, i) => pointOn(piece, i / looks));
-const looks = 16;
 
 /** An outline in an odd number of others is a hole. */
 function byNesting(boundaries: readonly Loop[], contours: readonly Contour[]): DrawnOutlines['loops'] {
