@@ -5,10 +5,8 @@ import { readSvg } from './svg.js';
 
 export function readDrawing(bytes: Uint8Array): DrawingRead {
   const text = textOf(bytes);
-  if (!isBinaryDxf(text)) {
-    const [, found] = noText.find(([begins]) => begins.test(text)) ?? [];
-    if (found !== undefined) return refused(found);
-  }
+  const found = isBinaryDxf(text) ? undefined : whatElse(text);
+  if (found !== undefined) return refused(found);
   return text
     .replace(/^\ufeff/, '')
     .trimStart()
@@ -17,14 +15,19 @@ export function readDrawing(bytes: Uint8Array): DrawingRead {
     : readDxf(text);
 }
 
-/** How files begin that cannot be read, and what they are; those of any sort with NUL are no text. */
-const noText: readonly (readonly [RegExp, string])[] = [
-  // A byte of 0x8b is U+2039 in windows-1252; Node 20 takes it for Latin 1.
-  [/^(?:PK[\u0003\u0005]|\u001f[\u008b\u2039])/, 'a packed file'],
-  [/^AC1\d\d\d\u0000/, 'a DWG file'],
-  [/^%PDF-/, 'a PDF file'],
-  [/^[^\u0000]{0,1000}\u0000/, 'bytes that are no text'],
-];
+/** How files begin that are no drawings, and what they are. A byte of 0x8b is U+2039 in windows-1252, in Node 20 as in Latin 1. */
+const beginnings = [
+  ['PK\u0003', 'a packed file'],
+  ['\u001f\u2039', 'a packed file'],
+  ['\u001f\u008b', 'a packed file'],
+  ['AC10', 'a DWG file'],
+  ['%PDF-', 'a PDF file'],
+] as const;
+
+function whatElse(text: string): string | undefined {
+  const [, known] = beginnings.find(([begins]) => text.startsWith(begins)) ?? [];
+  return known ?? (text.slice(0, 1000).includes('\u0000') ? 'bytes that are no text' : undefined);
+}
 
 const refused = (found: string): DrawingRead => ({
   ok: false,
