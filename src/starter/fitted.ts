@@ -10,18 +10,8 @@ import { stillLoads } from '../explore/passing-places.js';
 import type { JudgedLimit } from '../checks/verdict.js';
 import { fittedSizes, type FittedSize, type StarterSizes } from './starter-sizes.js';
 
-/** What is moved, in turn; the height of the back and the spacing stay. */
-const moved: readonly FittedSize[] = [
-  'radius',
-  'touch',
-  'noseLength',
-  'tail',
-  'seatFront',
-  'seatRise',
-  'backLean',
-  'seatDepth',
-  'armHeight',
-];
+/** In turn; the height of the back and the spacing stay. */
+const moved = fittedSizes.filter((size) => size !== 'backHeight' && size !== 'spacing');
 
 /** So many times what it begins with: with rockers as long as they like no limit is missed, but no chair is made. */
 const farthest: Readonly<Partial<Record<FittedSize, number>>> = { radius: 1.4, noseLength: 1.4, tail: 1.4 };

@@ -3,7 +3,7 @@ import type { ChairKind } from '../names.js';
 import { shoe } from '../measures/seat-fit.js';
 import type { SitterSize } from '../sitter/sitter-size.js';
 
-/** Each a named dimension of the starter, metres. */
+/** Each a named dimension of the starter, metres; in the order in which they are tried. */
 export const fittedSizes = [
   'radius',
   'touch',
@@ -11,10 +11,10 @@ export const fittedSizes = [
   'tail',
   'seatFront',
   'seatRise',
-  'seatDepth',
-  'backHeight',
   'backLean',
+  'seatDepth',
   'armHeight',
+  'backHeight',
   'spacing',
 ] as const;
 

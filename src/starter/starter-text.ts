@@ -4,7 +4,7 @@ import type { ChairKind } from '../names.js';
 import { formatLength } from '../quantity/print.js';
 import { comment } from './comment.js';
 import { starterLines, starterParts, workedOut } from './starter-parts.js';
-import { fittedSizes, type FittedSize, type StarterSizes } from './starter-sizes.js';
+import type { FittedSize, StarterSizes } from './starter-sizes.js';
 import { hardwareOf, stockLines, type StarterUnits } from './starter-stock.js';
 
 export interface StarterNames {
@@ -15,6 +15,7 @@ export interface StarterNames {
   readonly people: string;
 }
 
+/** In the order in which they are written. */
 const aboutSizes: Readonly<Record<FittedSize, string>> = {
   radius: 'of the bottom of the rockers',
   touch: 'the rockers touch the floor this far ahead of the back of the seat',
@@ -31,8 +32,8 @@ const aboutSizes: Readonly<Record<FittedSize, string>> = {
 
 export function printStarter(sizes: StarterSizes, { name, kind, units, people }: StarterNames): string {
   const indented = (lines: readonly string[]): string => lines.map((line) => `  ${line}\n`).join('');
-  const fitted = fittedSizes.map(
-    (size) => `${size}: ${formatLength(sizes[size], units)} # ${aboutSizes[size]}`,
+  const fitted = Object.entries(aboutSizes).map(
+    ([size, about]) => `${size}: ${formatLength(sizes[size as FittedSize], units)} # ${about}`,
   );
   return `${comment(name)}
 #
