@@ -50,7 +50,8 @@ export function judgedGroups(sheet: Sheet): JudgedGroups | Flaw {
   if (all.groups.length > mostGroups)
     return { expected: `${mostGroups} layers at most`, found: String(all.groups.length) };
   const judged = judgedAs(all, sheet);
-  if (all.groups.length > 1 || judged.groups.some(isPart)) return judged;
+  const hasIds = sheet.curves.some(({ ids }) => ids.length > 0);
+  if (!hasIds || all.groups.length > 1 || judged.groups.some(isPart)) return judged;
   const inside = groupsWithin(sheet);
   if (inside.groups.length > mostGroups || inside.groups[0]!.by === null) return judged;
   const within = judgedAs(inside, sheet);

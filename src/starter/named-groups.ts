@@ -22,19 +22,35 @@ interface Name {
   readonly name: string;
 }
 
+/** What some curves have in common: a drawing has few, however many curves. */
+type Names = Pick<DrawnCurve, 'layers' | 'ids'>;
+
 export function namedGroups({ curves }: Drawn): NamedGroups {
-  const names = namesOf(curves);
-  const nameless = curves.filter((_, i) => names[i] === null);
-  const wanted = new Map(names.flatMap((name) => (name === null ? [] : [[keyOf(name), name]])));
+  const known = new Map<string, Names>();
+  const namesAt = curves.map(({ layers, ids }) => {
+    const text = JSON.stringify([layers, ids]);
+    const names = known.get(text) ?? { layers, ids };
+    known.set(text, names);
+    return names;
+  });
+  const called = calledBy([...known.values()]);
+  const wanted = new Map(
+    [...called.values()].flatMap((name) => (name === null ? [] : [[keyOf(name), name]])),
+  );
   if (wanted.size === 0) return { groups: [{ by: null, name: '', curves, shares: [] }], nameless: [] };
-  const members = membersOf(curves);
-  const claimed = curves.map((curve) => claimsOn(curve).filter((key) => wanted.has(key)));
-  const shares = sharesOf(claimed);
+  const claims = new Map(
+    [...called.keys()].map((names) => [names, claimsOf(names).filter((key) => wanted.has(key))]),
+  );
+  const members = new Map<string, DrawnCurve[]>([...wanted.keys()].map((key) => [key, []]));
+  curves.forEach((curve, i) => {
+    for (const key of claims.get(namesAt[i]!)!) members.get(key)!.push(curve);
+  });
+  const shares = sharesOf([...claims.values()]);
   const groups = [...wanted].map(([key, { by, name }]) => ({
     ...{ by, name, curves: members.get(key)! },
     shares: [...(shares.get(key) ?? [])].map((other) => wanted.get(other)!.name),
   }));
-  return { groups, nameless };
+  return { groups, nameless: curves.filter((_, i) => called.get(namesAt[i]!) === null) };
 }
 
 /** Of a drawing that lies in one group as a whole: what it has within, the group itself being none. */
@@ -52,23 +68,12 @@ export function groupsWithin({ curves, ...sheet }: Drawn): NamedGroups {
 const keyOf = ({ by, name }: Name): string => `${by} ${name}`;
 
 /** What a curve answers to. */
-const claimsOn = ({ layers, ids }: DrawnCurve): string[] => [
+const claimsOf = ({ layers, ids }: Names): string[] => [
   ...new Set([
     ...layers.map((name) => keyOf({ by: 'layer', name })),
     ...ids.map((name) => keyOf({ by: 'id', name })),
   ]),
 ];
-
-function membersOf(curves: readonly DrawnCurve[]): Map<string, DrawnCurve[]> {
-  const members = new Map<string, DrawnCurve[]>();
-  for (const curve of curves)
-    for (const key of claimsOn(curve)) {
-      const those = members.get(key) ?? [];
-      those.push(curve);
-      members.set(key, those);
-    }
-  return members;
-}
 
 function sharesOf(claimed: readonly (readonly string[])[]): Map<string, Set<string>> {
   const shares = new Map<string, Set<string>>();
@@ -81,27 +86,29 @@ function sharesOf(claimed: readonly (readonly string[])[]): Map<string, Set<stri
   return shares;
 }
 
-/** For each curve the layer it is taken for, else its own id; null: it has neither. */
-function namesOf(curves: readonly DrawnCurve[]): (Name | null)[] {
-  const chains = withoutWrapper(chainsOf(curves));
-  const shared = curves.map(({ ids }) => ids[0]).every((id, _, [first]) => id === first);
-  const around = new Set(curves.map(({ ids }) => ids.at(-1)));
-  return curves.map(({ ids: [id = ''] }, i) => {
-    const layer = chains[i]![0];
-    if (layer !== undefined) return { by: 'layer', name: layer };
+/** For the names of a curve the layer that it is taken for, else its own id; null: it has neither. */
+function calledBy(all: readonly Names[]): Map<Names, Name | null> {
+  const chains = withoutWrapper(chainsOf(all));
+  const shared = all.map(({ ids }) => ids[0]).every((id, _, [first]) => id === first);
+  const around = new Set(all.map(({ ids }) => ids.at(-1)));
+  const called = all.map((names, i): [Names, Name | null] => {
+    const [layer] = chains[i]!;
+    if (layer !== undefined) return [names, { by: 'layer', name: layer }];
+    const [id = ''] = names.ids;
     // The id of the whole file, which each of its curves answers to, tells none from another.
     const ofAll = shared || (around.size === 1 && around.has(id));
-    return id === '' || ofAll ? null : { by: 'id', name: id };
+    return [names, id === '' || ofAll ? null : { by: 'id', name: id }];
   });
+  return new Map(called);
 }
 
 /**
  * From outermost to innermost. Of an SVG group both its id and its label are layers: the label is what a person wrote. What
  * is around labelled groups is no name of what lies beside them in it.
  */
-function chainsOf(curves: readonly DrawnCurve[]): string[][] {
-  const named = curves.map(({ layers }) => layers.filter((name) => name !== ''));
-  const labels = named.map((chain, i) => chain.filter((name) => !curves[i]!.ids.includes(name)));
+function chainsOf(all: readonly Names[]): string[][] {
+  const named = all.map(({ layers }) => layers.filter((name) => name !== ''));
+  const labels = named.map((chain, i) => chain.filter((name) => !all[i]!.ids.includes(name)));
   const aroundLabels = new Set(
     named.flatMap((chain, i) => {
       const [label] = labels[i]!;

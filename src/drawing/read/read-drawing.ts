@@ -26,7 +26,8 @@ const beginnings = [
 
 function whatElse(text: string): string | undefined {
   const [, known] = beginnings.find(([begins]) => text.startsWith(begins)) ?? [];
-  return known ?? (text.slice(0, 1000).includes('\u0000') ? 'bytes that are no text' : undefined);
+  // Further on a name may hold one.
+  return known ?? (text.slice(0, 16).includes('\u0000') ? 'bytes that are no text' : undefined);
 }
 
 const refused = (found: string): DrawingRead => ({
