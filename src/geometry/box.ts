@@ -16,15 +16,14 @@ export function boxOf(piece: Simple): Box {
 }
 
 export function boxAround(points: readonly Point[]): Box {
-  return points.reduce(
-    ({ left, right, foot, top }, { x, y }) => ({
-      left: Math.min(left, x),
-      right: Math.max(right, x),
-      foot: Math.min(foot, y),
-      top: Math.max(top, y),
-    }),
-    { left: Infinity, right: -Infinity, foot: Infinity, top: -Infinity },
-  );
+  let [left, right, foot, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    foot = Math.min(foot, y);
+    top = Math.max(top, y);
+  }
+  return { left, right, foot, top };
 }
 
 /** To a hundredth of its size, of any curves: what is not a line is looked at in some places. */
