@@ -12,24 +12,24 @@ import { endOf, startOf, type Loop } from './piece.js';
 import { distance, touching, type Point } from './point.js';
 
 export function loopFlaws(loop: Loop): Flaw[] {
-  if (loop.length === 0) return [noWidth];
+  if (loop.length === 0) return [noWidth(loop)];
   const open = gaps(loop);
   if (open.length > 0) return open;
   const area = signedArea(loop);
   if (!Number.isFinite(area)) return [{ expected: 'an outline of finite size', found: `${area} m²` }];
   const contour = contourOf(loop);
   // Lines from a place to itself are no pieces of it.
-  if (contour.pieces.length === 0) return [noWidth];
+  if (contour.pieces.length === 0) return [noWidth(loop)];
   const runs = lookedAt(contour, Math.sign(area));
   const flaws = crossings(runs);
   if (flaws.length > 0) return flaws;
-  return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs) : [noWidth];
+  return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs) : [noWidth(loop)];
 }
 
-const noWidth: Flaw = {
+const noWidth = ([first]: Loop): Flaw => ({
   expected: 'an outline that encloses some wood',
-  found: 'none: it has no width',
-};
+  found: `none: it has no width${first === undefined ? '' : ` at ${placeInMillimetres(startOf(first))}`}`,
+});
 
 /** Readers join pieces; what is left open by more than counts as touching they could not. */
 function gaps(loop: Loop): Flaw[] {

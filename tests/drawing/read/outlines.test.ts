@@ -32,7 +32,7 @@ describe('a name that no curve answers to', () => {
 it('a line whose ends are joined to each other is no outline', () => {
   const made = drawnOutlines(drawnIn(dxf([line(0, 50, 0, 400)])), { ...whole, join: 0.5 });
   expect(made.ok ? outlineFlaws(made.loops) : made).toMatchObject({
-    flaws: [{ found: 'none: it has no width' }],
+    flaws: [{ found: 'none: it has no width at (0, 50) mm' }],
   });
 });
 
