@@ -23,13 +23,13 @@ interface Name {
 }
 
 /** What some curves have in common: a drawing has few, however many curves. */
-type Names = Pick<DrawnCurve, 'layers' | 'ids'>;
+type Names = Pick<DrawnCurve, 'layers' | 'labels' | 'ids'>;
 
 export function namedGroups({ curves }: Drawn): NamedGroups {
   const known = new Map<string, Names>();
-  const namesAt = curves.map(({ layers, ids }) => {
-    const text = JSON.stringify([layers, ids]);
-    const names = known.get(text) ?? { layers, ids };
+  const namesAt = curves.map(({ layers, labels, ids }) => {
+    const text = JSON.stringify([layers, labels, ids]);
+    const names = known.get(text) ?? { layers, labels, ids };
     known.set(text, names);
     return names;
   });
@@ -108,7 +108,7 @@ function calledBy(all: readonly Names[]): Map<Names, Name | null> {
  */
 function chainsOf(all: readonly Names[]): string[][] {
   const named = all.map(({ layers }) => layers.filter((name) => name !== ''));
-  const labels = named.map((chain, i) => chain.filter((name) => !all[i]!.ids.includes(name)));
+  const labels = all.map((names) => names.labels.filter((name) => name !== ''));
   const aroundLabels = new Set(
     named.flatMap((chain, i) => {
       const [label] = labels[i]!;

@@ -46,6 +46,17 @@ describe('what a drawing is asked for by', () => {
       0,
     ],
     [
+      'labels that are ids too',
+      svg(
+        `<g id="g1" ink:label="a">${rect('id="a"')}</g><g id="b" ink:label="b">${rect('id="r1"')}${rect('id="r2"')}</g>`,
+      ),
+      [
+        ['layer', 'a', 1],
+        ['layer', 'b', 2],
+      ],
+      0,
+    ],
+    [
       'groups within one that is around all',
       svg(`<g id="chair"><g id="a">${rect()}</g><g id="b">${rect()}</g></g>`),
       [

@@ -6,9 +6,11 @@ export interface DrawnCurve {
   readonly pieces: readonly Piece[];
   /** By itself: a circle, a closed polyline. Others may close when their ends are joined. */
   readonly closed: boolean;
-  /** What it may be asked for by: the layer it lies on, in SVG the names of the groups that hold it. */
+  /** What it may be asked for by: the layer it lies on, in SVG ids and labels of the groups that hold it, outermost first. */
   readonly layers: readonly string[];
-  /** Its own id and those of what holds it; in DXF none. */
+  /** Those of `layers` that are labels: a person wrote them. */
+  readonly labels: readonly string[];
+  /** Its own id and those of what holds it, its own first; in DXF none. */
   readonly ids: readonly string[];
   /** Line of the file, from 1. */
   readonly line: number;

@@ -79,7 +79,7 @@ export function placedCurves(
     // Blocks scaled up in blocks scaled up may go anywhere.
     if (!mapped.every(withinReach))
       throw new Unreadable({ line, expected: 'places within a billion units', found: 'one farther off' });
-    curves.push({ pieces: mapped, closed, layers: onLayer(layer), ids: none, line });
+    curves.push({ pieces: mapped, closed, layers: onLayer(layer), labels: none, ids: none, line });
   }
 
   function putBlock({ block: name, map: own, line }: BlockItem, map: Affine, layer: string): void {

@@ -9,6 +9,7 @@ export interface Around {
   readonly map: Affine;
   readonly viewport: Viewport;
   readonly layers: readonly string[];
+  readonly labels: readonly string[];
   readonly ids: readonly string[];
   /** Why nothing is seen here; null: it is. */
   readonly hidden: string | null;
@@ -26,6 +27,7 @@ export const outermost = (viewport: Viewport): Around => ({
   map: unchanged,
   viewport,
   layers: [],
+  labels: [],
   ids: [],
   hidden: null,
   visible: true,
@@ -52,6 +54,7 @@ export function within(
     map,
     viewport: around.viewport,
     layers: around.layers,
+    labels: around.labels,
     ids: id === undefined ? around.ids : [id, ...around.ids],
     hidden: around.hidden ?? hidden,
     visible: visible ?? around.visible,

@@ -56,7 +56,7 @@ function paintShape(element: SvgElement, sheet: Sheet, around: Around): void {
   noteCuts(element, sheet);
   const strokes = took(shapes.get(element.name)!(element, around.viewport), sheet, element);
   if (strokes?.length === 0) omit(sheet, element, 'it draws nothing');
-  const { map, layers, ids } = around;
+  const { map, layers, labels, ids } = around;
   for (const { pieces: own, closed } of strokes ?? []) {
     const pieces = map === unchanged ? own : own.map((piece) => mappedPiece(piece, map));
     if (!pieces.every(withinReach)) {
@@ -65,7 +65,7 @@ function paintShape(element: SvgElement, sheet: Sheet, around: Around): void {
       ]);
       return;
     }
-    sheet.curves.push({ pieces, closed, layers, ids, line: element.line });
+    sheet.curves.push({ pieces, closed, layers, labels, ids, line: element.line });
   }
 }
 
@@ -96,8 +96,9 @@ function paintContainer(element: SvgElement, sheet: Sheet, around: Around): void
       paintAll(element.children.filter(unconditional).slice(0, 1), sheet, inside);
       return;
     case 'g': {
-      const names = [id, label].filter((name) => name !== undefined);
-      paintAll(element.children, sheet, { ...inside, layers: [...around.layers, ...names] });
+      const layers = [...around.layers, ...[id, label].filter((name) => name !== undefined)];
+      const labels = label === undefined ? around.labels : [...around.labels, label];
+      paintAll(element.children, sheet, { ...inside, layers, labels });
       return;
     }
     default:

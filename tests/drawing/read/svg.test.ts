@@ -192,9 +192,14 @@ describe('names', () => {
         'id="page"',
       ),
     );
-    expect(curves.map(({ ids, layers, line }) => ({ ids, layers, line }))).toEqual([
-      { ids: ['p', 'part', 'u', 'layer1', 'page'], layers: ['layer1', 'Cut', '__proto__', 'part'], line: 1 },
-      { ids: ['constructor', 'page'], layers: [], line: 3 },
+    expect(curves.map(({ ids, layers, labels, line }) => ({ ids, layers, labels, line }))).toEqual([
+      {
+        ids: ['p', 'part', 'u', 'layer1', 'page'],
+        layers: ['layer1', 'Cut', '__proto__', 'part'],
+        labels: ['Cut', '__proto__'],
+        line: 1,
+      },
+      { ids: ['constructor', 'page'], layers: [], labels: [], line: 3 },
     ]);
   });
 });
