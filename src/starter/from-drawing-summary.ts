@@ -5,17 +5,20 @@ import { printable } from '../report/printable.js';
 import { sayUnmade } from '../report/smoothing-words.js';
 import { wrap } from '../report/wrap.js';
 import type { DrawnPart, FromDrawing } from './from-drawing.js';
+import { sayOpened } from './from-drawing-text.js';
 import { seatLines, type SeatLine } from './seat-lines.js';
 
 const columns = 100;
 
 /** @param drawing as typed @param blanks that are left in the design */
 export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: number): string {
-  const { parts, unfinished, lines, nameless, leftOut, facesLeft, mirror } = found;
+  const { parts, unfinished, lines, opened, nameless, leftOut, facesLeft, mirror } = found;
   const read = (Object.keys(seatLines) as SeatLine[]).filter((line) => lines[line] !== undefined);
   const said = [
     `${drawing}: ${count(parts.length, 'part')}; all of it ${sayBox(around(parts))}. Is that its size?`,
     ...parts.map((part) => `  ${part.name}: ${sayBox(part.box)}${outlinesOf(part)}`),
+    ...opened.map(sayOpened),
+    ...severalIn(found),
     ...(read.length > 0 ? [`Lines read: ${read.join(', ')}.`] : []),
     ...unfinished.map(
       ({ name, flaws: [flaw] }) =>
@@ -39,6 +42,13 @@ export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: nu
     `${count(blanks, 'blank')} to fill in, marked \`# wanted\`; \`trueroll check\` names those that are left.`,
   ];
   return said.map((line) => `${wrap(printable(line), columns, indentOf(line), '    ')}\n`).join('');
+}
+
+/** All on one layer, as many drawings have it. */
+function severalIn({ parts, unfinished }: FromDrawing): string[] {
+  const [only, ...others] = [...parts, ...unfinished];
+  if (others.length > 0 || only!.outlines === 1) return [];
+  return ['All of it is one part so far: where it is several, put each on a layer of its own.'];
 }
 
 const indentOf = (line: string): string => /^ */.exec(line)![0];

@@ -9,6 +9,7 @@ import { sizeInBoth } from '../report/drawing-cautions.js';
 import { sayMade, sayUnmade } from '../report/smoothing-words.js';
 import { blank, comment } from './comment.js';
 import type { DrawnPart, FromDrawing } from './from-drawing.js';
+import type { Opened } from './judged-groups.js';
 import { seatLines, type SeatLine } from './seat-lines.js';
 
 export interface DesignNames {
@@ -44,6 +45,7 @@ export function printFromDrawing(found: FromDrawing, names: DesignNames): string
     ),
     sitters === null ? blank('sitters', sittersWanted) : `sitters: ${sitters}`,
     '',
+    ...found.opened.map((one) => comment(sayOpened(one))),
     'parts:',
     ...found.parts.flatMap((part) => [...aboutPart(part, found), ...partLines(part, found, file), '']),
     ...found.unfinished.flatMap((part) => [
@@ -57,6 +59,12 @@ export function printFromDrawing(found: FromDrawing, names: DesignNames): string
   ];
   return `${lines.join('\n')}\n`;
 }
+
+/** What was taken in the place of a layer, and why. */
+export const sayOpened = ({ group, flaw }: Opened): string =>
+  flaw === null
+    ? `${group.name} has outlines of several parts: what is in it was taken, each by its own name.`
+    : `${group.name} is no part as it is drawn (${flaw.found}): what is in it was taken, each by its own name.`;
 
 const sittersWanted =
   'standard, which are those usual for the kind; or who it is for, e.g. [{ name: me, body: female, stature: 5\' 4", mass: 140 lb }]';

@@ -7,7 +7,15 @@ import { contourOf } from '../geometry/contour.js';
 import type { Flaw } from '../geometry/flaw.js';
 import type { Point } from '../geometry/point.js';
 import { metresPer, lengthUnits, type LengthUnit } from '../quantity/units.js';
-import { calling, isPart, judgedGroups, upright, type JudgedGroup, type Sheet } from './judged-groups.js';
+import {
+  calling,
+  isPart,
+  judgedGroups,
+  upright,
+  type JudgedGroup,
+  type Opened,
+  type Sheet,
+} from './judged-groups.js';
 import type { LineRead, SeatLine } from './seat-lines.js';
 
 export interface FromDrawingRequest {
@@ -42,6 +50,8 @@ export interface FromDrawing {
   readonly lines: Readonly<Partial<Record<SeatLine, LineRead>>>;
   /** The back line stands at the front of the seat line: the chair seems to face left. */
   readonly facesLeft: boolean;
+  /** Layers in whose place what they hold was taken. */
+  readonly opened: readonly Opened[];
   /** Curves that no layer and no id leads to. */
   readonly nameless: readonly DrawnCurve[];
   readonly leftOut: readonly LeftOut[];
@@ -58,7 +68,7 @@ export function fromDrawing({ drawn, units, mirror }: FromDrawingRequest): ReadF
   const sheet: Sheet = { ...drawn, unit, mirror };
   const judged = judgedGroups(sheet);
   if ('found' in judged) return refused(judged);
-  const { groups, lines, nameless } = judged;
+  const { groups, lines, opened, nameless } = judged;
   if (!groups.some(isPart)) return refused(...whyNoPart(groups));
   const [parts, unfinished] = [true, false].map((part) =>
     groups.filter((group) => isPart(group) === part).map((group) => drawnPart(group, sheet)),
@@ -73,7 +83,7 @@ export function fromDrawing({ drawn, units, mirror }: FromDrawingRequest): ReadF
   return {
     ok: true,
     value: {
-      ...{ units: unitsFor(unit), stated: units, mirror, parts, unfinished, lines: found, nameless },
+      ...{ units: unitsFor(unit), stated: units, mirror, parts, unfinished, lines: found, opened, nameless },
       origin: { x: 0, y: drawn.yDown ? -foot : foot },
       facesLeft: facesLeft(found),
       leftOut: drawn.leftOut,

@@ -1,13 +1,22 @@
 /** Which groups of a drawing are parts as they are drawn, and which the lines of seat, back and arms. */
-import type { Drawn } from '../drawing/read/drawn.js';
+import type { Drawn, DrawnCurve } from '../drawing/read/drawn.js';
 import { drawnOutlines, type Asked, type OutlinesFound } from '../drawing/read/outlines.js';
 import { usuallySmoothed } from '../design/resolve-parts.js';
 import { mappedPoint, scaling, type Affine } from '../geometry/affine.js';
 import type { Flaw } from '../geometry/flaw.js';
 import { outlineFlaws } from '../geometry/flaws.js';
+import type { Line } from '../geometry/piece.js';
 import { printable } from '../report/printable.js';
-import { groupsWithin, namedGroups, type NamedGroup, type NamedGroups } from './named-groups.js';
+import {
+  groupsIn,
+  indexOf,
+  namedGroups,
+  type Index,
+  type NamedGroup,
+  type NamedGroups,
+} from './named-groups.js';
 import { endsOf, lineNamed, onlyLine, type LineRead, type SeatLine } from './seat-lines.js';
+import { withoutInner } from './within-others.js';
 
 /** A drawing whose units are known. */
 export interface Sheet extends Drawn {
@@ -17,14 +26,25 @@ export interface Sheet extends Drawn {
   readonly mirror: boolean;
 }
 
-export interface JudgedGroup {
-  /** Unlike that of any other. */
-  readonly name: string;
+/** A group and what its curves are, taken for a part. */
+export interface Judged {
   readonly group: NamedGroup;
   /** In metres, x forward and y up, from the drawing’s [0, 0]. */
   readonly made: OutlinesFound;
-  /** Why it is no part; none: it is one. Places as drawn, or in metres as above. */
+  /** Why it is no part; none: it is one. */
   readonly flaws: readonly Flaw[];
+}
+
+export interface JudgedGroup extends Judged {
+  /** Unlike that of any other. */
+  readonly name: string;
+}
+
+/** A layer whose groups were taken in its place. */
+export interface Opened {
+  readonly group: NamedGroup;
+  /** Why it is no part; null: it has outlines of several. */
+  readonly flaw: Flaw | null;
 }
 
 export interface LineOf {
@@ -36,33 +56,93 @@ export interface LineOf {
 export interface JudgedGroups {
   readonly groups: readonly JudgedGroup[];
   readonly lines: ReadonlyMap<SeatLine, LineOf>;
-  readonly nameless: NamedGroups['nameless'];
+  readonly opened: readonly Opened[];
+  readonly nameless: readonly DrawnCurve[];
 }
 
-export const isPart = ({ flaws }: JudgedGroup): boolean => flaws.length === 0;
+export const isPart = ({ flaws }: Judged): boolean => flaws.length === 0;
 
 /** A design has some dozen parts; a drawing of more layers is none of a chair. */
 const mostGroups = 1000;
 
-/** By layers; where all is on one that is no part, by what is in it if there are parts. */
 export function judgedGroups(sheet: Sheet): JudgedGroups | Flaw {
-  const all = namedGroups(sheet);
-  if (all.groups.length > mostGroups)
-    return { expected: `${mostGroups} layers at most`, found: String(all.groups.length) };
-  const judged = judgedAs(all, sheet);
-  const hasIds = sheet.curves.some(({ ids }) => ids.length > 0);
-  if (!hasIds || all.groups.length > 1 || judged.groups.some(isPart)) return judged;
-  const inside = groupsWithin(sheet);
-  if (inside.groups.length > mostGroups || inside.groups[0]!.by === null) return judged;
-  const within = judgedAs(inside, sheet);
-  return within.groups.some(isPart) ? within : judged;
+  const index = indexOf(sheet);
+  const all = namedGroups(sheet, index);
+  if (all.groups.length > mostGroups) return tooMany(all.groups);
+  const { judged, lone, opened, nameless } = judgedAs(all, sheet, index);
+  const lines = linesAmong(lone, sheet);
+  const taken = new Set([...lines.values()].map(({ group }) => group));
+  const second = lone
+    .filter(({ group }) => !taken.has(group))
+    .map(({ group, line }) => noPart(group, secondLine(line, lines.get(line)!.group)));
+  return { groups: named(eachOnce([...judged, ...second])), lines, opened, nameless };
 }
 
-function judgedAs({ groups, nameless }: NamedGroups, sheet: Sheet): JudgedGroups {
-  const lines = linesAmong(groups, sheet);
-  const taken = new Set([...lines.values()].map(({ group }) => group));
-  const others = named(groups.filter((group) => !taken.has(group)));
-  return { groups: others.map((one) => judgedGroup(one, sheet, lines)), lines, nameless };
+/** Layers of one name in two others are one layer. */
+const eachOnce = (judged: readonly Judged[]): readonly Judged[] => [
+  ...new Map(judged.map((one) => [one.group.curves, one])).values(),
+];
+
+const tooMany = ({ length, 0: first }: readonly NamedGroup[]): Flaw => ({
+  expected: `${mostGroups} ${first!.by}s at most`,
+  found: String(length),
+  hint: 'put what belongs to a part on a layer of its own, and what does not into another drawing',
+});
+
+/** A group that is one straight line and has the name of one. */
+interface LoneLine {
+  readonly group: NamedGroup;
+  readonly line: SeatLine;
+  /** As drawn. */
+  readonly only: Line;
+}
+
+interface JudgedAs extends Pick<JudgedGroups, 'opened' | 'nameless'> {
+  readonly judged: readonly Judged[];
+  readonly lone: readonly LoneLine[];
+}
+
+const nothing: JudgedAs = { judged: [], lone: [], opened: [], nameless: [] };
+
+function judgedAs({ groups, nameless }: NamedGroups, sheet: Sheet, index: Index): JudgedAs {
+  const each = groups.map((group): JudgedAs => {
+    const line = group.by === null ? null : lineNamed(group.name);
+    const only = line === null ? null : onlyLine(group.curves, sheet.unit);
+    if (line !== null && only !== null) return { ...nothing, lone: [{ group, line, only }] };
+    const one = judgedGroup(group, line, sheet);
+    return openedUp(one, groups.length === 1, sheet, index) ?? { ...nothing, judged: [one] };
+  });
+  return {
+    judged: each.flatMap(({ judged }) => judged),
+    lone: each.flatMap(({ lone }) => lone),
+    opened: each.flatMap(({ opened }) => opened),
+    nameless: [...nameless, ...each.flatMap((one) => one.nameless)],
+  };
+}
+
+/**
+ * A layer that is no part by the layers in it. By ids, which a program makes up for whatever is drawn, only where it is
+ * all that there is, and if most of them are parts. null: it is better left whole.
+ */
+function openedUp(
+  { group, made, flaws }: Judged,
+  sole: boolean,
+  sheet: Sheet,
+  index: Index,
+): JudgedAs | null {
+  const solids = made.ok ? made.loops.filter(({ hole }) => !hole).length : 0;
+  if (group.by !== 'layer' || (flaws.length === 0 && solids === 1)) return null;
+  const within = groupsIn(group, index);
+  const layers = within.groups.filter(({ by }) => by === 'layer').length;
+  const isOneOfMany = flaws.length === 0 && !sole && layers < 2;
+  if (isOneOfMany || (layers === 0 && !sole) || within.groups.length > mostGroups) return null;
+  const found = judgedAs(within, sheet, index);
+  const parts = found.judged.filter(isPart).length;
+  const good = parts + found.lone.length;
+  const enough = layers > 0 ? good > 0 : good > found.judged.length - parts;
+  if (!enough || (flaws.length === 0 && parts < 2)) return null;
+  const judged = layers > 0 ? found.judged : withoutInner(found.judged);
+  return { ...found, judged, opened: [{ group, flaw: flaws[0] ?? null }, ...found.opened] };
 }
 
 /** To x forward and y up, metres from the drawing’s [0, 0]. */
@@ -70,50 +150,40 @@ export const upright = ({ unit, mirror, yDown }: Sheet): Affine =>
   scaling(mirror ? -unit : unit, yDown ? -unit : unit);
 
 /** The first of each name. */
-function linesAmong(groups: readonly NamedGroup[], sheet: Sheet): Map<SeatLine, LineOf> {
+function linesAmong(lone: readonly LoneLine[], sheet: Sheet): Map<SeatLine, LineOf> {
   const lines = new Map<SeatLine, LineOf>();
   const map = upright(sheet);
-  for (const group of groups) {
-    const line = group.by === null ? null : lineNamed(group.name);
-    if (line === null || lines.has(line)) continue;
-    const only = onlyLine(group.curves, sheet.unit);
-    if (only === null) continue;
+  for (const { group, line, only } of lone) {
     const [from, to] = [mappedPoint(only.from, map), mappedPoint(only.to, map)];
-    lines.set(line, { group, ends: endsOf({ from, to }, line) });
+    if (!lines.has(line)) lines.set(line, { group, ends: endsOf({ from, to }, line) });
   }
   return lines;
 }
 
-interface Named {
-  readonly name: string;
-  readonly group: NamedGroup;
-}
-
 /** By their layers, in one line each; what would read alike is numbered. */
-function named(groups: readonly NamedGroup[]): Named[] {
+function named(judged: readonly Judged[]): JudgedGroup[] {
   const met = new Set<string>();
-  return groups.map((group) => {
-    const plain = printable(group.name) || (group.by === null ? 'drawing' : 'part');
+  return judged.map((one) => {
+    const plain = printable(one.group.name) || (one.group.by === null ? 'drawing' : 'part');
     let name = plain;
     for (let count = 2; met.has(name); count += 1) name = `${plain} (${count})`;
     met.add(name);
-    return { name, group };
+    return { ...one, name };
   });
 }
 
 /** As it lies: the chair’s own [0, 0] is not known yet. */
 const asDrawn = { origin: { x: 0, y: 0 }, turn: 0, join: null, smooth: usuallySmoothed };
 
-function judgedGroup({ name, group }: Named, sheet: Sheet, lines: JudgedGroups['lines']): JudgedGroup {
+/** @param line that it has the name of, though it is none */
+function judgedGroup(group: NamedGroup, line: SeatLine | null, sheet: Sheet): Judged {
   const { unit, mirror } = sheet;
   const made = drawnOutlines(
     { ...sheet, curves: group.curves },
     { ...asDrawn, unit, mirror, ...askFor(group) },
   );
   const flaws = flawsOf(made);
-  const line = flaws.length > 0 ? lineNamed(group.name) : null;
-  const isNoLine = line === null ? [] : [noLine(group, line, lines.get(line), sheet)];
-  return { name, group, made, flaws: [...isNoLine, ...flaws] };
+  return flaws.length > 0 && line !== null ? noPart(group, noLine(group)) : { group, made, flaws };
 }
 
 const askFor = ({ by, name }: NamedGroup): Pick<Asked, 'layer' | 'id'> => ({
@@ -127,12 +197,22 @@ function flawsOf(made: OutlinesFound): readonly Flaw[] {
   return judged.ok ? [] : judged.flaws;
 }
 
-function noLine({ curves }: NamedGroup, line: SeatLine, taken: LineOf | undefined, { unit }: Sheet): Flaw {
-  const expected = 'one straight line, or the outlines of a part';
-  if (taken && onlyLine(curves, unit) !== null)
-    return { expected: `one ${line} line`, found: `another on ${calling(taken.group)}` };
+const noPart = (group: NamedGroup, ...flaws: readonly Flaw[]): Judged => ({
+  ...{ group, flaws },
+  made: { ok: false, flaws },
+});
+
+const secondLine = (line: SeatLine, first: NamedGroup): Flaw => ({
+  expected: `one ${line} line`,
+  found: `another on ${calling(first)}`,
+});
+
+function noLine({ curves }: NamedGroup): Flaw {
   const pieces = curves.reduce((count, one) => count + one.pieces.length, 0);
-  return { expected, found: pieces === 1 ? 'one that is none' : `${pieces} lines or curves` };
+  return {
+    expected: 'one straight line, or the outlines of a part',
+    found: pieces === 1 ? 'one that is none' : `${pieces} lines or curves`,
+  };
 }
 
 /** `the layer seat`. */

@@ -1,11 +1,18 @@
-/** The curves of a drawing by the names that a design can ask for them by: its layers, in SVG its named groups, or ids. */
+/**
+ * The curves of a drawing by the names that a design can ask for them by: its layers, in SVG its named groups, or ids. Of
+ *
+ *     <g id="g1" label="Side view"> <g id="g2" label="leg"> <path id="p1"/> </g> <path id="p2"/> </g> <path id="p3"/>
+ *
+ * `namedGroups` makes the layer `Side view`, since the label is what a person wrote and it is the outermost, and the id
+ * `p3`; what `groupsIn` finds in that layer are the layer `leg` and the id `p2`.
+ */
 import type { Drawn, DrawnCurve } from '../drawing/read/drawn.js';
 
 export interface NamedGroup {
   /** null: all that is drawn. */
   readonly by: 'layer' | 'id' | null;
   readonly name: string;
-  /** All that answers to the name. */
+  /** All of the drawing that answers to the name. */
   readonly curves: readonly DrawnCurve[];
   /** Other groups of the list that have some of these curves too. */
   readonly shares: readonly string[];
@@ -13,8 +20,46 @@ export interface NamedGroup {
 
 export interface NamedGroups {
   readonly groups: readonly NamedGroup[];
-  /** Curves that no name leads to; where the drawing has no names at all they are a group of their own. */
+  /** Curves that no name leads to. */
   readonly nameless: readonly DrawnCurve[];
+}
+
+/** For each name the curves of a drawing that answer to it. */
+export type Index = ReadonlyMap<string, readonly DrawnCurve[]>;
+
+export function indexOf({ curves }: Drawn): Index {
+  const claims = new Map<string, readonly string[]>();
+  const index = new Map<string, DrawnCurve[]>();
+  for (const curve of curves) {
+    const text = signature(curve);
+    const keys = claims.get(text) ?? claimsOf(curve);
+    claims.set(text, keys);
+    for (const key of keys) {
+      const those = index.get(key) ?? [];
+      those.push(curve);
+      index.set(key, those);
+    }
+  }
+  return index;
+}
+
+/** A drawing without names is a group of its own. */
+export function namedGroups({ curves }: Drawn, index: Index): NamedGroups {
+  const found = groupsOf(curves, index);
+  if (found.groups.length > 0) return found;
+  return { groups: [{ by: null, name: '', curves, shares: [] }], nameless: [] };
+}
+
+/** What a layer holds by the names in it; none: it has no names in it that tell its curves from one another. */
+export function groupsIn({ name, curves }: NamedGroup, index: Index): NamedGroups {
+  const idsOfAll = new Set(curves[0]?.ids);
+  for (const { ids } of curves) for (const id of idsOfAll) if (!ids.includes(id)) idsOfAll.delete(id);
+  const within = curves.map((curve) => {
+    const layers = curve.layers.slice(curve.layers.lastIndexOf(name) + 1);
+    const labels = curve.labels.filter((label) => layers.includes(label));
+    return { ...curve, layers, labels, ids: curve.ids.filter((id) => !idsOfAll.has(id)) };
+  });
+  return groupsOf(within, index);
 }
 
 interface Name {
@@ -22,47 +67,25 @@ interface Name {
   readonly name: string;
 }
 
-/** What some curves have in common: a drawing has few, however many curves. */
+/** What a curve is called by; a drawing has few such, however many curves. */
 type Names = Pick<DrawnCurve, 'layers' | 'labels' | 'ids'>;
 
-export function namedGroups({ curves }: Drawn): NamedGroups {
-  const known = new Map<string, Names>();
-  const namesAt = curves.map(({ layers, labels, ids }) => {
-    const text = JSON.stringify([layers, labels, ids]);
-    const names = known.get(text) ?? { layers, labels, ids };
-    known.set(text, names);
-    return names;
-  });
-  const called = calledBy([...known.values()]);
-  const wanted = new Map(
-    [...called.values()].flatMap((name) => (name === null ? [] : [[keyOf(name), name]])),
+const signature = ({ layers, labels, ids }: Names): string => JSON.stringify([layers, labels, ids]);
+
+function groupsOf(curves: readonly DrawnCurve[], index: Index): NamedGroups {
+  const signatures = curves.map(signature);
+  const named = new Map<string, Names>(signatures.map((text, i) => [text, curves[i]!]));
+  const called = calledBy(named);
+  const wanted = new Map<string, Name>();
+  for (const name of called.values()) if (name !== null) wanted.set(keyOf(name), name);
+  const shares = sharesOf(
+    [...named.values()].map((names) => claimsOf(names).filter((key) => wanted.has(key))),
   );
-  if (wanted.size === 0) return { groups: [{ by: null, name: '', curves, shares: [] }], nameless: [] };
-  const claims = new Map(
-    [...called.keys()].map((names) => [names, claimsOf(names).filter((key) => wanted.has(key))]),
-  );
-  const members = new Map<string, DrawnCurve[]>([...wanted.keys()].map((key) => [key, []]));
-  curves.forEach((curve, i) => {
-    for (const key of claims.get(namesAt[i]!)!) members.get(key)!.push(curve);
-  });
-  const shares = sharesOf([...claims.values()]);
   const groups = [...wanted].map(([key, { by, name }]) => ({
-    ...{ by, name, curves: members.get(key)! },
+    ...{ by, name, curves: index.get(key)! },
     shares: [...(shares.get(key) ?? [])].map((other) => wanted.get(other)!.name),
   }));
-  return { groups, nameless: curves.filter((_, i) => called.get(namesAt[i]!) === null) };
-}
-
-/** Of a drawing that lies in one group as a whole: what it has within, the group itself being none. */
-export function groupsWithin({ curves, ...sheet }: Drawn): NamedGroups {
-  const counts = new Map<string, number>();
-  for (const name of curves.flatMap(({ layers }) => [...new Set(layers)]))
-    counts.set(name, (counts.get(name) ?? 0) + 1);
-  const within = curves.map((curve) => ({
-    ...curve,
-    layers: curve.layers.filter((name) => counts.get(name)! < curves.length),
-  }));
-  return namedGroups({ ...sheet, curves: within });
+  return { groups, nameless: curves.filter((_, i) => called.get(signatures[i]!) === null) };
 }
 
 const keyOf = ({ by, name }: Name): string => `${by} ${name}`;
@@ -86,18 +109,19 @@ function sharesOf(claimed: readonly (readonly string[])[]): Map<string, Set<stri
   return shares;
 }
 
-/** For the names of a curve the layer that it is taken for, else its own id; null: it has neither. */
-function calledBy(all: readonly Names[]): Map<Names, Name | null> {
+/** For each the layer that it is taken for, else its own id; null: it has neither. */
+function calledBy(named: ReadonlyMap<string, Names>): Map<string, Name | null> {
+  const all = [...named.values()];
   const chains = withoutWrapper(chainsOf(all));
   const shared = all.map(({ ids }) => ids[0]).every((id, _, [first]) => id === first);
   const around = new Set(all.map(({ ids }) => ids.at(-1)));
-  const called = all.map((names, i): [Names, Name | null] => {
+  const called = [...named].map(([text, { ids }], i): [string, Name | null] => {
     const [layer] = chains[i]!;
-    if (layer !== undefined) return [names, { by: 'layer', name: layer }];
-    const [id = ''] = names.ids;
+    if (layer !== undefined) return [text, { by: 'layer', name: layer }];
+    const [id = ''] = ids;
     // The id of the whole file, which each of its curves answers to, tells none from another.
     const ofAll = shared || (around.size === 1 && around.has(id));
-    return [names, id === '' || ofAll ? null : { by: 'id', name: id }];
+    return [text, id === '' || ofAll ? null : { by: 'id', name: id }];
   });
   return new Map(called);
 }

@@ -169,6 +169,63 @@ describe('all in one group', () => {
     expect([unfinished, lines.seat!.from]).toEqual([[], 'the id seat']);
   });
 
+  const part = (id: string, x: number) => `<rect id="${id}" x="${x}" y="-20" width="2" height="20"/>`;
+  const layer = (label: string, inside: string) => `<g id="${label}1" ink:label="${label}">${inside}</g>`;
+  const namesIn = (text: string) => {
+    const made = found(svg(text, page));
+    return [made.parts.map(({ name }) => name), made.unfinished.map(({ name }) => name)];
+  };
+
+  it('of several parts is those', () => {
+    const text = layer('Layer 1', part('leg', 0) + part('post', 10));
+    expect(namesIn(text)).toEqual([['leg', 'post'], []]);
+    const told = summaryOfDrawing(found(svg(text, page)), 'chair.svg', 9);
+    expect(told).toContain('Layer 1 has outlines of several parts');
+  });
+
+  it('of several parts, one with a hole: the hole is a comment with the reason', () => {
+    const text = layer(
+      'Layer 1',
+      part('leg', 0) + part('post', 10) + '<circle id="c" cx="1" cy="-9" r=".2"/>',
+    );
+    expect(namesIn(text)).toEqual([['leg', 'post'], ['c']]);
+    expect(textOf(svg(text, page)).replaceAll(/\n\s*# /g, ' ')).toContain('it lies wholly inside leg');
+  });
+
+  it('with one outline and its holes is a part', () => {
+    const text = layer('leg', part('r', 0) + '<circle id="c" cx="1" cy="-9" r=".2"/>');
+    expect(namesIn(text)).toEqual([['leg'], []]);
+  });
+
+  it('that is no part by far is left whole', () => {
+    const text = layer(
+      'leg',
+      '<path id="a" d="M0 0h2"/><path id="b" d="M2 0v9h-2"/><circle id="c" cx="1" cy="4" r=".2"/>',
+    );
+    expect(namesIn(layer('post', part('r', 5)) + text)).toEqual([['post'], ['leg']]);
+    expect(fromDrawing({ drawn: drawnIn(svg(text, page)), units: null, mirror: false }).ok).toBe(false);
+  });
+
+  it('beside others is looked into where layers are in it', () => {
+    const crossing = layer('rail', '<rect x="-5" y="-10" width="20" height="1"/>');
+    const side = layer('Side view', layer('leg', part('r1', 0)) + crossing);
+    const lines = layer(
+      'Lines',
+      layer('seat', '<path d="M5-15 22-16"/>') + layer('back', '<path d="M5-15 0-40"/>'),
+    );
+    const text = side + lines + layer('Notes', '<path d="M0 0h10"/>');
+    expect(namesIn(text)).toEqual([['leg', 'rail'], ['Notes']]);
+    expect(Object.keys(found(svg(text, page)).lines)).toEqual(['seat', 'back']);
+    // Side by side they are several parts too, each with a label.
+    const apart = layer('Side view', layer('leg', part('r1', 0)) + layer('post', part('r2', 10)));
+    expect(namesIn(apart + layer('slat', part('r3', 20)))).toEqual([['leg', 'post', 'slat'], []]);
+    // Slats of one layer, each a path of its own, are one part.
+    expect(namesIn(layer('slats', part('p1', 0) + part('p2', 10)) + layer('rail', part('p3', 20)))).toEqual([
+      ['slats', 'rail'],
+      [],
+    ]);
+  });
+
   it('without names in it is refused with its own reason', () => {
     const text = svg(`<g id="layer1">${rk}<path d="M5-15 22-16"/></g>`, page);
     expect(fromDrawing({ drawn: drawnIn(text), units: null, mirror: false })).toMatchObject({

@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { namedGroups } from '../../src/starter/named-groups.js';
+import { indexOf, namedGroups } from '../../src/starter/named-groups.js';
 import { dxf } from '../drawing/read/dxf-text.js';
 import { svg } from '../drawing/read/svg-drawn.js';
 import { box, drawnIn, onLayer } from './drawings.js';
 
 const rect = (attributes = ''): string => `<rect ${attributes} width="2" height="30"/>`;
+const namedIn = (text: string) => {
+  const drawn = drawnIn(text);
+  return namedGroups(drawn, indexOf(drawn));
+};
 const groupsIn = (text: string) => {
-  const { groups, nameless } = namedGroups(drawnIn(text));
+  const { groups, nameless } = namedIn(text);
   return [groups.map(({ by, name, curves }) => [by, name, curves.length]), nameless.length];
 };
 
@@ -105,7 +109,7 @@ describe('what a drawing is asked for by', () => {
     const text = svg(
       `<g id="a"><g id="b">${rect()}</g></g><g id="b2"><g id="a2"/></g><g id="b">${rect('x="5"')}</g>`,
     );
-    const { groups } = namedGroups(drawnIn(text));
+    const { groups } = namedIn(text);
     expect(groups.map(({ name, curves, shares }) => [name, curves.length, shares])).toEqual([
       ['a', 1, ['b']],
       ['b', 2, ['a']],
