@@ -52,6 +52,8 @@ export function namedGroups({ curves }: Drawn, index: Index): NamedGroups {
 
 /** What a layer holds by the names in it; none: it has no names in it that tell its curves from one another. */
 export function groupsIn({ name, curves }: NamedGroup, index: Index): NamedGroups {
+  if (curves.every(({ layers, ids }) => layers.length === 1 && ids.length === 0))
+    return { groups: [], nameless: [] };
   const idsOfAll = new Set(curves[0]?.ids);
   for (const { ids } of curves) for (const id of idsOfAll) if (!ids.includes(id)) idsOfAll.delete(id);
   const within = curves.map((curve) => {
