@@ -2,7 +2,7 @@
 import type { OutlineInSI } from '../design/design.js';
 import type { LeftOut } from '../drawing/read/drawn.js';
 import { drawnOutlines, type DrawnOutlines } from '../drawing/read/outlines.js';
-import type { Flaw } from '../geometry/flaw.js';
+import { inChair, type Flaw } from '../geometry/flaw.js';
 import { outlineFlaws } from '../geometry/flaws.js';
 import type { Loop, Outline } from '../geometry/piece.js';
 import type { Point } from '../geometry/point.js';
@@ -63,7 +63,8 @@ export function partOutline(words: readonly OutlineInSI[]): BuiltOutline {
     const outline = [{ boundary, holes: [] }];
     return { ok: true, outline, solids: [boundary], ends: built[0]!.ends, drawn: [] };
   }
-  const judged = outlineFlaws(loops);
+  const drawnIn = words.some(({ word }) => word === 'drawing');
+  const judged = outlineFlaws(loops, { ...inChair, drawn: drawnIn });
   if ('flaws' in judged)
     return {
       ok: false,

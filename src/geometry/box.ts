@@ -37,6 +37,13 @@ export const boxRoughly = (pieces: readonly Piece[]): Box =>
   );
 const looks = 16;
 
+/** Whether two touch, or lie nearer to each other than `margin`. */
+export const boxesMeet = (a: Box, b: Box, margin: number): boolean =>
+  a.left <= b.right + margin &&
+  b.left <= a.right + margin &&
+  a.foot <= b.top + margin &&
+  b.foot <= a.top + margin;
+
 /** Whether a place lies in it or nearer to it than `margin`. */
 export const boxHolds = ({ left, right, foot, top }: Box, { x, y }: Point, margin: number): boolean =>
   x >= left - margin && x <= right + margin && y >= foot - margin && y <= top + margin;

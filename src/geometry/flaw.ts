@@ -33,6 +33,14 @@ export const millimetres = (length: number): string => `${inMillimetres(length)}
 export const placeInMillimetres = ({ x, y }: Point): string =>
   `(${inMillimetres(x)}, ${inMillimetres(y)}) mm`;
 
+/** How a place is told, and whether holes are those of a drawing, found by what lies in what. */
+export interface Telling {
+  readonly place: (place: Point) => string;
+  readonly drawn: boolean;
+}
+
+export const inChair: Telling = { place: placeInMillimetres, drawn: false };
+
 /** A flaw for each length that is not more than nothing. */
 export const notPositive = (lengths: Readonly<Record<string, number>>): Flaw[] =>
   Object.entries(lengths)

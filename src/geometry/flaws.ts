@@ -3,7 +3,7 @@
  * that cross themselves, solids that overlap, holes out of place. What touches at a point or along an edge does not
  * overlap. Only the solids of one part are looked at: parts may overlap, at a joint.
  */
-import { placeInMillimetres, type Flaw } from './flaw.js';
+import { inChair, type Flaw, type Telling } from './flaw.js';
 import { loopFlaws } from './loop-flaws.js';
 import { nestingOf, placeOutside, sharedPlace, type DrawnLoop, type Nesting } from './nesting.js';
 import type { Outline } from './piece.js';
@@ -18,8 +18,10 @@ export type CheckedOutline =
   | { readonly ok: true; readonly outline: Outline }
   | { readonly ok: false; readonly flaws: readonly OutlineFlaw[] };
 
-export function outlineFlaws(loops: readonly DrawnLoop[]): CheckedOutline {
-  const alone = loops.flatMap(({ boundary }, loop) => loopFlaws(boundary).map((flaw) => ({ ...flaw, loop })));
+export function outlineFlaws(loops: readonly DrawnLoop[], telling = inChair): CheckedOutline {
+  const alone = loops.flatMap(({ boundary }, loop) =>
+    loopFlaws(boundary, telling.place).map((flaw) => ({ ...flaw, loop })),
+  );
   if (alone.length > 0) return { ok: false, flaws: alone };
   // One solid has nothing to lie over; a sweep asks for it ten thousand times.
   const [only] = loops;
@@ -27,7 +29,9 @@ export function outlineFlaws(loops: readonly DrawnLoop[]): CheckedOutline {
     return { ok: true, outline: [{ boundary: only!.boundary, holes: [] }] };
   }
   const nesting = nestingOf(loops);
-  const flaws = [strayHoles, overlappingHoles, overlappingSolids, emptied].flatMap((look) => look(nesting));
+  const flaws = [strayHoles, overlappingHoles, overlappingSolids, emptied].flatMap((look) =>
+    look(nesting, telling),
+  );
   if (flaws.length > 0) return { ok: false, flaws };
   const outline = nesting.solids.map(({ loop, holes }) => ({
     boundary: loops[loop]!.boundary,
@@ -38,10 +42,12 @@ export function outlineFlaws(loops: readonly DrawnLoop[]): CheckedOutline {
 
 const name = (loop: number): string => `outline ${loop + 1}`;
 
-function strayHoles({ points, solids, strays }: Nesting): OutlineFlaw[] {
+function strayHoles({ points, solids, strays }: Nesting, telling: Telling): OutlineFlaw[] {
   return strays.map((hole) => {
     const cut = solids.find(({ loop }) => sharedPlace(points, hole, loop) !== null)?.loop;
-    return cut === undefined ? inNoSolid(hole) : sticksOut(hole, cut, placeOutside(points, hole, cut)!);
+    return cut === undefined
+      ? inNoSolid(hole)
+      : sticksOut(hole, cut, placeOutside(points, hole, cut)!, telling);
   });
 }
 
@@ -51,31 +57,42 @@ const inNoSolid = (loop: number): OutlineFlaw => ({
   loop,
 });
 
-const sticksOut = (loop: number, solid: number, place: Point): OutlineFlaw => ({
-  expected: `the hole, ${name(loop)}, wholly inside ${name(solid)}`,
-  found: `a hole that crosses its boundary, near ${placeInMillimetres(place)}`,
-  hint: 'draw a notch as part of the boundary; cut a hole over a seam from each side',
-  loop,
-});
+function sticksOut(loop: number, solid: number, at: Point, { place, drawn }: Telling): OutlineFlaw {
+  if (drawn)
+    return {
+      expected: 'outlines of a part that do not cross',
+      found: `${name(solid)} and ${name(loop)} crossing near ${place(at)}`,
+      hint: 'put each part on a layer of its own; draw a notch as part of the outline',
+      loop,
+    };
+  return {
+    expected: `the hole, ${name(loop)}, wholly inside ${name(solid)}`,
+    found: `a hole that crosses its boundary, near ${place(at)}`,
+    hint: 'draw a notch as part of the boundary; cut a hole over a seam from each side',
+    loop,
+  };
+}
 
-function overlappingHoles({ points, solids }: Nesting): OutlineFlaw[] {
+function overlappingHoles({ points, solids }: Nesting, telling: Telling): OutlineFlaw[] {
   return solids.flatMap(({ holes }) =>
     pairsOf(holes).flatMap(([a, b]) => {
       const place = sharedPlace(points, a, b);
       if (place === null) return [];
       const expected = 'holes that do not overlap';
-      return [{ expected, found: overlap(a, b, place), hint: 'draw them as one hole', loop: b }];
+      return [{ expected, found: overlap(a, b, place, telling), hint: 'draw them as one hole', loop: b }];
     }),
   );
 }
 
-function overlappingSolids({ points, solids }: Nesting): OutlineFlaw[] {
+function overlappingSolids({ points, solids }: Nesting, telling: Telling): OutlineFlaw[] {
   return pairsOf(solids).flatMap(([a, b]) => {
     const place = sharedPlace(points, a.loop, b.loop, [...a.holes, ...b.holes]);
     if (place === null) return [];
     const expected = 'solids that do not overlap';
-    const hint = 'draw them as one outline, or mark what is cut out with `hole: true`';
-    return [{ expected, found: overlap(a.loop, b.loop, place), hint, loop: b.loop }];
+    const hint = telling.drawn
+      ? 'put each part on a layer of its own, or draw them as one outline'
+      : 'draw them as one outline, or mark what is cut out with `hole: true`';
+    return [{ expected, found: overlap(a.loop, b.loop, place, telling), hint, loop: b.loop }];
   });
 }
 
@@ -87,8 +104,8 @@ function emptied({ points, solids }: Nesting): OutlineFlaw[] {
   });
 }
 
-const overlap = (a: number, b: number, place: Point): string =>
-  `${name(a)} and ${name(b)} overlapping near ${placeInMillimetres(place)}`;
+const overlap = (a: number, b: number, at: Point, { place }: Telling): string =>
+  `${name(a)} and ${name(b)} overlapping near ${place(at)}`;
 
 const pairsOf = <T>(items: readonly T[]): [T, T][] =>
   items.flatMap((a, i) => items.slice(i + 1).map((b): [T, T] => [a, b]));

@@ -6,38 +6,38 @@ import { signedArea } from './area-moments.js';
 import { runsOf, turnsAround } from './beside-runs.js';
 import type { Box } from './box.js';
 import { contourOf, type Contour } from './contour.js';
-import { millimetres, placeInMillimetres, type Flaw } from './flaw.js';
+import { inChair, millimetres, type Flaw, type Telling } from './flaw.js';
 import { meetingPlaces } from './loop-meetings.js';
 import { endOf, startOf, type Loop } from './piece.js';
 import { distance, touching, type Point } from './point.js';
 
-export function loopFlaws(loop: Loop): Flaw[] {
-  if (loop.length === 0) return [noWidth(loop)];
-  const open = gaps(loop);
+export function loopFlaws(loop: Loop, say = inChair.place): Flaw[] {
+  if (loop.length === 0) return [noWidth(loop, say)];
+  const open = gaps(loop, say);
   if (open.length > 0) return open;
   const area = signedArea(loop);
   if (!Number.isFinite(area)) return [{ expected: 'an outline of finite size', found: `${area} m²` }];
   const contour = contourOf(loop);
   // Lines from a place to itself are no pieces of it.
-  if (contour.pieces.length === 0) return [noWidth(loop)];
+  if (contour.pieces.length === 0) return [noWidth(loop, say)];
   const runs = lookedAt(contour, Math.sign(area));
-  const flaws = crossings(runs);
+  const flaws = crossings(runs, say);
   if (flaws.length > 0) return flaws;
-  return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs) : [noWidth(loop)];
+  return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs, say) : [noWidth(loop, say)];
 }
 
-const noWidth = ([first]: Loop): Flaw => ({
+const noWidth = ([first]: Loop, say: Telling['place']): Flaw => ({
   expected: 'an outline that encloses some wood',
-  found: `none: it has no width${first === undefined ? '' : ` at ${placeInMillimetres(startOf(first))}`}`,
+  found: `none: it has no width${first === undefined ? '' : ` at ${say(startOf(first))}`}`,
 });
 
 /** Readers join pieces; what is left open by more than counts as touching they could not. */
-function gaps(loop: Loop): Flaw[] {
+function gaps(loop: Loop, say: Telling['place']): Flaw[] {
   return loop.flatMap((piece, i) => {
     const end = endOf(piece);
     const gap = distance(end, startOf(loop[(i + 1) % loop.length]!));
     if (gap <= touching) return [];
-    const found = `a gap of ${millimetres(gap)} at ${placeInMillimetres(end)}`;
+    const found = `a gap of ${millimetres(gap)} at ${say(end)}`;
     return [{ expected: 'a closed outline', found }];
   });
 }
@@ -63,20 +63,20 @@ function lookedAt(contour: Contour, sense: number): LookedAt[] {
 }
 
 /** A wrong region begins at the crossing: at the first of its runs that follows a sound one. */
-function crossings(runs: readonly LookedAt[]): Flaw[] {
+function crossings(runs: readonly LookedAt[], say: Telling['place']): Flaw[] {
   const wrong = runs.filter(({ crossed }) => crossed);
   const first = runs.find(({ crossed }, i) => crossed && !runs.at(i - 1)!.crossed) ?? wrong[0];
   if (first === undefined) return [];
-  const found = `a crossing near ${placeInMillimetres(first.from)}`;
+  const found = `a crossing near ${say(first.from)}`;
   return [{ expected: 'an outline that does not cross itself', found }];
 }
 
-function widthless(runs: readonly LookedAt[]): Flaw[] {
+function widthless(runs: readonly LookedAt[], say: Telling['place']): Flaw[] {
   return runs
     .filter((run) => run.widthless)
     .map(({ from }) => ({
       expected: 'an outline that encloses wood all along',
-      found: `a stretch without width from ${placeInMillimetres(from)}`,
+      found: `a stretch without width from ${say(from)}`,
     }))
     .slice(0, 1);
 }

@@ -1,11 +1,13 @@
 /** Which groups of a drawing are parts as they are drawn, and which the lines of seat, back and arms. */
 import type { Drawn, DrawnCurve } from '../drawing/read/drawn.js';
 import { drawnOutlines, type Asked, type OutlinesFound } from '../drawing/read/outlines.js';
+import { placeDrawn } from '../drawing/read/place-drawn.js';
 import { usuallySmoothed } from '../design/resolve-parts.js';
 import { mappedPoint, scaling, type Affine } from '../geometry/affine.js';
 import type { Flaw } from '../geometry/flaw.js';
 import { outlineFlaws } from '../geometry/flaws.js';
 import type { Line } from '../geometry/piece.js';
+import type { Point } from '../geometry/point.js';
 import { printable } from '../report/printable.js';
 import {
   groupsIn,
@@ -31,7 +33,7 @@ export interface Judged {
   readonly group: NamedGroup;
   /** In metres, x forward and y up, from the drawing’s [0, 0]. */
   readonly made: OutlinesFound;
-  /** Why it is no part; none: it is one. */
+  /** Why it is no part, by places as drawn; none: it is one. */
   readonly flaws: readonly Flaw[];
 }
 
@@ -182,7 +184,7 @@ function judgedGroup(group: NamedGroup, line: SeatLine | null, sheet: Sheet): Ju
     { ...sheet, curves: group.curves },
     { ...asDrawn, unit, mirror, ...askFor(group) },
   );
-  const flaws = flawsOf(made);
+  const flaws = flawsOf(made, sheet);
   return flaws.length > 0 && line !== null ? noPart(group, noLine(group)) : { group, made, flaws };
 }
 
@@ -191,9 +193,12 @@ const askFor = ({ by, name }: NamedGroup): Pick<Asked, 'layer' | 'id'> => ({
   id: by === 'id' ? name : null,
 });
 
-function flawsOf(made: OutlinesFound): readonly Flaw[] {
+/** By places of the drawing. */
+function flawsOf(made: OutlinesFound, sheet: Sheet): readonly Flaw[] {
   if (!made.ok) return made.flaws;
-  const judged = outlineFlaws(made.loops);
+  const { a, d } = upright(sheet);
+  const place = ({ x, y }: Point): string => `${placeDrawn({ x: x / a, y: y / d }, sheet.unit)} as drawn`;
+  const judged = outlineFlaws(made.loops, { place, drawn: true });
   return judged.ok ? [] : judged.flaws;
 }
 

@@ -259,6 +259,32 @@ describe('a drawing that is refused', () => {
   });
 });
 
+describe('outlines of one layer that are no part', () => {
+  const reasons = (text: string, asked = {}) => {
+    const made = fromDrawing({ drawn: drawnIn(text), units: null, mirror: false, ...asked });
+    return made.ok ? [] : made.flaws.map(({ found, hint }) => `${found}. ${hint ?? ''}`);
+  };
+
+  it('because they cross are told to be put on layers of their own, by a place as drawn', () => {
+    const crossing = dxf([box('0', 100, 0, 600, 50), box('0', 300, 20, 40, 500)], inInches);
+    const told =
+      /^outline 1 and outline 2 crossing near \(3[0-4]\d(?:\.\d+)?, -?[\d.]+\) as drawn\. put each part on a layer of its own/;
+    for (const mirror of [false, true]) {
+      expect(reasons(crossing, { mirror })).toHaveLength(1);
+      expect(reasons(crossing, { mirror })[0]).toMatch(told);
+    }
+  });
+
+  it('because one crosses itself are told where it is drawn', () => {
+    const path = '<path d="M100 900L900 900L900 850L500 930L100 850Z"/>';
+    const text = svg(path, 'width="1000in" height="1000in" viewBox="0 0 1000 1000"');
+    // The slanting sides cross the level one at x = 350 and 650.
+    expect(reasons(text)).toEqual([
+      expect.stringMatching(/^a crossing near \((350|650), 900\) as drawn/) as string,
+    ]);
+  });
+});
+
 describe('units', () => {
   it.each([
     ['inches', inInches, null, 'in', ''],

@@ -1,10 +1,12 @@
 /** What keeps joined curves from being outlines, told by places of the drawing, so that its program finds them. */
+import { boxOf, boxRoughly, boxesMeet, type Box } from '../../geometry/box.js';
+import { isSimple, type Simple } from '../../geometry/chords.js';
 import { millimetres, type Flaw } from '../../geometry/flaw.js';
-import { isSimple } from '../../geometry/chords.js';
 import { meetings } from '../../geometry/piece-meetings.js';
-import { startOf, type Piece } from '../../geometry/piece.js';
+import { endOf, startOf, type Piece } from '../../geometry/piece.js';
 import { distance, type Point } from '../../geometry/point.js';
 import type { Joined, OpenChain } from './joined.js';
+import { placeDrawn } from './place-drawn.js';
 
 export interface Joining {
   /** How far apart two ends may lie and be one, metres. */
@@ -15,6 +17,8 @@ export interface Joining {
   readonly unit: number;
   /** All outlines of the drawing were asked for: what does not close is left out. */
   readonly everything: boolean;
+  /** The same curves joined within other metres. */
+  readonly joinedWithin: (within: number) => Joined;
 }
 
 /** What lies in what is asked of every two: a seat drilled all round for cane has some hundred. */
@@ -28,51 +32,110 @@ export function joiningFlaws({ loops, open, branchings }: Joined, joining: Joini
   if (joining.everything && loops.length > 0) return [];
   const meeting = branchings.map(({ at, ends, line }) => ({
     expected: 'outlines in which each end meets one other',
-    found: `${ends} ends at ${placeDrawn(at)}, drawn in line ${line} of the drawing and others`,
+    found: `${ends} ends at ${placeDrawn(at, joining.unit)}, drawn in line ${line} of the drawing and others`,
     hint: 'put each outline on a layer of its own, or take away the lines that do not belong to it',
   }));
-  if (meeting.length > 0) return meeting.slice(0, mostTold);
-  return open.slice(0, mostTold).map((chain) => gapOf(chain, open, joining));
+  return meeting.length > 0 ? meeting.slice(0, mostTold) : openFlaws(open, joining);
 }
 
-/** Of all that is joined: wider apart a side is missing, and joining what is left is no remedy. */
+/** Of what it is compared with: wider apart a side is missing, and no two ends miss each other. */
 const nearMiss = 0.01;
 
-/** Where a chain is open, how wide, and whether its last lines overrun each other. */
-function gapOf(chain: OpenChain, chains: readonly OpenChain[], { within, extent, unit }: Joining): Flaw {
-  const nearest = nearestEnd(chain, chains);
-  const gap = unit * distance(nearest.at, chain.to);
-  const overrun = overruns(chain.pieces.at(-1)!, nearest.piece, within / unit);
-  const join = gap <= nearMiss * extent ? `, or state \`join: ${millimetres(gap * 1.01)}\`` : '';
-  return {
-    expected: `outlines that close, ends within ${millimetres(within)} of each other`,
-    found: `${overrun ? 'an overrun' : 'a gap'} of ${millimetres(gap)} between ${placeDrawn(chain.to)} and ${placeDrawn(nearest.at)} as drawn, from line ${chain.line} of the drawing on`,
-    hint: overrun ? 'cut the lines where they cross' : `close it in the drawing${join}`,
-  };
+function openFlaws(open: readonly OpenChain[], joining: Joining): Flaw[] {
+  const { within, extent, unit } = joining;
+  const told = open.slice(0, mostTold);
+  const gaps = told.map((chain) => gapOf(chain, open));
+  const near = (nearMiss * extent) / unit;
+  const widest = Math.max(...gaps.map(({ by }) => by));
+  const join = open.length === told.length && widest <= near ? joinFor(unit * widest, joining) : '';
+  const overrunOf = overrunsAmong(open, within / unit);
+  return told.map((chain, i) => {
+    const { found, hint } = whatIsOpen(chain, { gap: gaps[i]!, near, overrun: overrunOf(chain), join, unit });
+    return {
+      expected: `outlines that close, ends within ${millimetres(within)} of each other`,
+      found: `${found} as drawn, from line ${chain.line} of the drawing on`,
+      hint,
+    };
+  });
 }
 
-interface LooseEnd {
-  readonly at: Point;
-  readonly piece: Piece;
+/** Of a gap or an overrun: how wide and between which places, drawing units. */
+interface Miss {
+  readonly by: number;
+  readonly ends: readonly [Point, Point];
 }
 
-/** Of all loose ends the one nearest to where a chain ends. */
-function nearestEnd(chain: OpenChain, chains: readonly OpenChain[]): LooseEnd {
-  const startsAt = ({ from, pieces }: OpenChain): LooseEnd => ({ at: from, piece: pieces[0]! });
-  const endsAt = ({ to, pieces }: OpenChain): LooseEnd => ({ at: to, piece: pieces.at(-1)! });
-  const others = chains.flatMap((other) => (other === chain ? [] : [startsAt(other), endsAt(other)]));
-  return others.reduce(
-    (nearest, end) => (distance(end.at, chain.to) < distance(nearest.at, chain.to) ? end : nearest),
-    startsAt(chain),
+interface Open {
+  readonly gap: Miss;
+  /** Gaps up to this are near misses. */
+  readonly near: number;
+  readonly overrun: Miss | null;
+  /** What else may be done about a gap. */
+  readonly join: string;
+  readonly unit: number;
+}
+
+function whatIsOpen({ pieces, from, to }: OpenChain, { gap, near, overrun, join, unit }: Open) {
+  const between = ([a, b]: Miss['ends']): string =>
+    `between ${placeDrawn(a, unit)} and ${placeDrawn(b, unit)}`;
+  const wide = ({ by, ends }: Miss): string => `of ${millimetres(unit * by)} ${between(ends)}`;
+  if (overrun !== null && !(gap.by <= near && gap.by < overrun.by))
+    return { found: `an overrun ${wide(overrun)}`, hint: 'cut the lines where they cross' };
+  const [only] = pieces;
+  if (pieces.length === 1 && gap.by > near)
+    return {
+      found: `a ${only!.kind === 'line' ? 'line' : 'curve'} by itself ${between([from, to])}`,
+      hint: 'draw what is to close it, cut the lines that it rounds off, or take it off what is asked for',
+    };
+  return { found: `a gap ${wide(gap)}`, hint: `close it in the drawing${join}` };
+}
+
+/** What may be stated so that all of it closes; nothing where it would not. */
+function joinFor(widest: number, { joinedWithin }: Joining): string {
+  const join = 1.01 * widest;
+  const { open, branchings } = joinedWithin(join);
+  return open.length + branchings.length > 0 ? '' : `, or state \`join: ${millimetres(join)}\``;
+}
+
+/** From where a chain ends to its own start where that is near for its size, else to the nearest of all loose ends. */
+function gapOf(chain: OpenChain, chains: readonly OpenChain[]): Miss {
+  const { left, right, foot, top } = boxRoughly(chain.pieces);
+  const missing = (end: Point): Miss => ({ by: distance(end, chain.to), ends: [chain.to, end] });
+  const own = missing(chain.from);
+  if (own.by <= nearMiss * Math.hypot(right - left, top - foot)) return own;
+  const others = chains.flatMap((other) => (other === chain ? [] : [other.from, other.to]));
+  return others.map(missing).reduce((a, b) => (b.by < a.by ? b : a), own);
+}
+
+/**
+ * How far the last line or arc of a chain, or its first, runs on past another line or arc of what is open. Where it
+ * joins the one before, and where it just ends on another, it does not.
+ */
+function overrunsAmong(open: readonly OpenChain[], reach: number): (chain: OpenChain) => Miss | null {
+  const boxed = open.flatMap(({ pieces }) =>
+    pieces.filter(isSimple).map((piece): Boxed => ({ piece, box: boxOf(piece) })),
   );
+  return ({ pieces, from, to }) =>
+    overrunAt(pieces.at(-1)!, to, boxed, reach) ?? overrunAt(pieces[0]!, from, boxed, reach);
 }
 
-/** A last line or arc runs on over the one that it should end at. Where the two join at its other end does not count. */
-function overruns(last: Piece, other: Piece, reach: number): boolean {
-  if (!isSimple(last) || !isSimple(other) || last === other) return false;
-  return meetings(last, other, reach).some((place) => distance(place, startOf(last)) > reach);
+interface Boxed {
+  readonly piece: Simple;
+  readonly box: Box;
 }
 
-/** In the drawing’s own axes and units: as many digits as such a program shows. */
-const placeDrawn = ({ x, y }: Point): string => `(${shown(x)}, ${shown(y)})`;
-const shown = (value: number): string => String(Number(value.toFixed(4)) + 0);
+function overrunAt(last: Piece, loose: Point, others: readonly Boxed[], reach: number): Miss | null {
+  if (!isSimple(last)) return null;
+  const box = boxOf(last);
+  const joint = distance(startOf(last), loose) > distance(endOf(last), loose) ? startOf(last) : endOf(last);
+  let least: Miss | null = null;
+  for (const { piece, box: around } of others) {
+    if (piece === last || !boxesMeet(box, around, reach)) continue;
+    for (const place of meetings(last, piece, reach)) {
+      const by = distance(place, loose);
+      if (by > reach && by < (least?.by ?? Infinity) && distance(place, joint) > reach)
+        least = { by, ends: [place, loose] };
+    }
+  }
+  return least;
+}

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawnOutlines, type Asked } from '../../../src/drawing/read/outlines.js';
 import { outlineFlaws } from '../../../src/geometry/flaws.js';
 import { drawnIn } from '../../starter/drawings.js';
-import { dxf, line } from './dxf-text.js';
+import { arc, dxf, line } from './dxf-text.js';
 import { svg } from './svg-drawn.js';
 
 const whole: Asked = {
@@ -74,12 +74,71 @@ describe('what is open', () => {
     [
       'over each other, two halves',
       [line(0, 0, 10, 0), line(10, 0, 10, 5), line(10.1, 4.9, 0, 4.9), line(0, 4.9, 0, 0)],
-      'an overrun of 0.14142 mm',
+      'an overrun of 0.1 mm',
     ],
   ])('running %s is told as what it is', (_, lines, found) => {
     expect(drawnOutlines(drawnIn(dxf(lines)), whole)).toMatchObject({
       flaws: [{ found: expect.stringContaining(`${found} `) as string }],
     });
+  });
+
+  const told = (lines: Parameters<typeof dxf>[0], asked = {}) => {
+    const made = drawnOutlines(drawnIn(dxf(lines)), { ...whole, layer: '0', ...asked });
+    return made.ok
+      ? []
+      : made.flaws.map(({ found, hint }) => `${found.replace(/ as drawn.*/, '')}: ${hint!}`);
+  };
+
+  it('of lines that cross far beyond the part is overruns', () => {
+    const crossing = [
+      line(300, 150, 300, 650),
+      line(340, 150, 340, 650),
+      line(260, 200, 380, 200),
+      line(260, 600, 380, 600),
+    ];
+    const cut = 'cut the lines where they cross';
+    expect(told(crossing)).toEqual([
+      `an overrun of 50 mm between (300, 600) and (300, 650): ${cut}`,
+      `an overrun of 50 mm between (340, 600) and (340, 650): ${cut}`,
+      `an overrun of 40 mm between (340, 200) and (380, 200): ${cut}`,
+      `an overrun of 40 mm between (340, 600) and (380, 600): ${cut}`,
+    ]);
+  });
+
+  it('of one line or curve beside outlines that close is told as that', () => {
+    const leg = [line(0, 0, 100, 0), line(100, 0, 100, 200), line(100, 200, 0, 200), line(0, 200, 0, 0)];
+    const remedy =
+      'draw what is to close it, cut the lines that it rounds off, or take it off what is asked for';
+    expect(told([...leg, line(50, 10, 50, 190)])).toEqual([
+      `a line by itself between (50, 10) and (50, 190): ${remedy}`,
+    ]);
+    expect(told([...leg, arc(90, 190, 10, 0, 90)])).toEqual([
+      `a curve by itself between (100, 190) and (90, 200): ${remedy}`,
+    ]);
+  });
+
+  it('of a chain that nearly closes is its own gap, whatever lies nearer', () => {
+    const slat = (s: number) => [
+      ...[line(s, 3.5, s, 400), line(s, 400, 20 * s, 400)],
+      ...[line(20 * s, 400, 20 * s, 0), line(20 * s, 0, s, 0)],
+    ];
+    expect(told([...slat(1), ...slat(-1)])).toEqual([
+      'a gap of 3.5 mm between (1, 0) and (1, 3.5): close it in the drawing',
+      'a gap of 3.5 mm between (-1, 0) and (-1, 3.5): close it in the drawing',
+    ]);
+  });
+
+  it('is told to be joined only where that closes it, all of it', () => {
+    const gaps = (notch: number) => [
+      ...[line(0, 0, 100, 0), line(100, 0.5, 100, 300), line(100, 302, 50 + notch, 302)],
+      ...[line(50 + notch, 302, 50, 302), line(50, 302, 0, 302), line(0, 302, 0, 1)],
+    ];
+    const join = 'close it in the drawing, or state `join: 2.02 mm`';
+    expect(told(gaps(10)).map((flaw) => flaw.split(': ').slice(1).join(': '))).toEqual([join, join, join]);
+    expect(told(gaps(10), { join: 0.00202 })).toEqual([]);
+    // A line of 1.5 mm would have its two ends joined.
+    expect(told(gaps(1.5)).every((flaw) => flaw.endsWith(': close it in the drawing'))).toBe(true);
+    expect(told(gaps(1.5), { join: 0.00202 })).not.toEqual([]);
   });
 
   it('of an SVG is told with its y down', () => {
