@@ -3,7 +3,7 @@
  * and never round any outside (clockwise: -1 and 0); where it crosses itself some region has another number.
  */
 import { signedArea } from './area-moments.js';
-import { runsOf, turnsAround } from './beside-runs.js';
+import { runsOf, turnsAround, type Run } from './beside-runs.js';
 import type { Box } from './box.js';
 import { contourOf, type Contour } from './contour.js';
 import { inChair, millimetres, type Flaw, type Telling } from './flaw.js';
@@ -20,7 +20,7 @@ export function loopFlaws(loop: Loop, say = inChair.place): Flaw[] {
   const contour = contourOf(loop);
   // Lines from a place to itself are no pieces of it.
   if (contour.pieces.length === 0) return [noWidth(loop, say)];
-  const runs = lookedAt(contour, Math.sign(area));
+  const runs = lookingAt(contour, Math.sign(area));
   const flaws = crossings(runs, say);
   if (flaws.length > 0) return flaws;
   return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs, say) : [noWidth(loop, say)];
@@ -47,36 +47,47 @@ const diagonal = ({ left, right, foot, top }: Box): number => Math.hypot(right -
 /** A shorter run may lie wholly within a sharp corner, where both its sides look out. */
 const shortestWhisker = 10 * touching;
 
+/** The runs of a loop from 0. */
+interface Looking {
+  readonly count: number;
+  readonly at: (run: number) => LookedAt;
+}
+
 interface LookedAt {
   readonly from: Point;
   readonly crossed: boolean;
   readonly widthless: boolean;
 }
 
-/** @param sense 1 when the loop runs counter-clockwise, -1 clockwise. */
-function lookedAt(contour: Contour, sense: number): LookedAt[] {
-  return runsOf(contour, meetingPlaces([contour])[0]!).map(({ from, length, left, right }) => {
+/** Each looked at when it is asked for: of a scribble of a thousand lines there are a million. @param sense 1 when the loop runs counter-clockwise, -1 clockwise. */
+function lookingAt(contour: Contour, sense: number): Looking {
+  const runs = runsOf(contour, meetingPlaces([contour])[0]!);
+  const looked: LookedAt[] = [];
+  const look = ({ from, length, left, right }: Run): LookedAt => {
     const sides = [turnsAround(contour, left), turnsAround(contour, right)];
     const crossed = sides.some((turns) => turns !== null && turns !== 0 && turns !== sense);
     return { from, crossed, widthless: length > shortestWhisker && sides.every((turns) => turns === 0) };
-  });
+  };
+  return { count: runs.length, at: (i) => (looked[i] ??= look(runs.at(i)!)) };
 }
 
 /** A wrong region begins at the crossing: at the first of its runs that follows a sound one. */
-function crossings(runs: readonly LookedAt[], say: Telling['place']): Flaw[] {
-  const wrong = runs.filter(({ crossed }) => crossed);
-  const first = runs.find(({ crossed }, i) => crossed && !runs.at(i - 1)!.crossed) ?? wrong[0];
-  if (first === undefined) return [];
+function crossings({ count, at }: Looking, say: Telling['place']): Flaw[] {
+  let first: LookedAt | null = null;
+  for (let i = 0; i < count && first === null; i++)
+    if (at(i).crossed && !at(i === 0 ? count - 1 : i - 1).crossed) first = at(i);
+  // Where no run is sound the region goes all round.
+  if (first === null && at(0).crossed) first = at(0);
+  if (first === null) return [];
   const found = `a crossing near ${say(first.from)}`;
   return [{ expected: 'an outline that does not cross itself', found }];
 }
 
-function widthless(runs: readonly LookedAt[], say: Telling['place']): Flaw[] {
-  return runs
+function widthless({ count, at }: Looking, say: Telling['place']): Flaw[] {
+  return Array.from({ length: count }, (_, i) => at(i))
     .filter((run) => run.widthless)
     .map(({ from }) => ({
       expected: 'an outline that encloses wood all along',
       found: `a stretch without width from ${say(from)}`,
-    }))
-    .slice(0, 1);
+    }));
 }
