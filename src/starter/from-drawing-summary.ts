@@ -10,6 +10,9 @@ import { seatLines, type SeatLine } from './seat-lines.js';
 
 const columns = 100;
 
+/** Of what was not taken: a drawing of nothing but notes says so often enough. */
+const mostTold = 12;
+
 /** @param drawing as typed @param blanks that are left in the design */
 export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: number): string {
   const { parts, unfinished, lines, opened, nameless, leftOut, facesLeft, mirror } = found;
@@ -20,10 +23,15 @@ export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: nu
     ...opened.map(sayOpened),
     ...severalIn(found),
     ...(read.length > 0 ? [`Lines read: ${read.join(', ')}.`] : []),
-    ...unfinished.map(
-      ({ name, flaws: [flaw] }) =>
-        `Not taken, only a comment: ${name}. Expected ${flaw!.expected}, found ${flaw!.found}.`,
-    ),
+    ...unfinished
+      .slice(0, mostTold)
+      .map(
+        ({ name, flaws: [flaw] }) =>
+          `Not taken, only a comment: ${name}. Expected ${flaw!.expected}, found ${flaw!.found}.`,
+      ),
+    ...(unfinished.length > mostTold
+      ? [`Not taken too, comments with the reason in the design: ${unfinished.length - mostTold} more.`]
+      : []),
     ...parts.flatMap(({ name, smoothing }) =>
       smoothing.left > 0 ? [`${name}: ${sayUnmade(smoothing)}`] : [],
     ),

@@ -1,5 +1,5 @@
 /** What a drawing gives to a design: a part for each layer, the lines of seat, back and arms, and where they all lie. */
-import type { Drawn, DrawnCurve, LeftOut } from '../drawing/read/drawn.js';
+import { nothingDrawn, type Drawn, type DrawnCurve, type LeftOut } from '../drawing/read/drawn.js';
 import { nothingSmoothed, type Smoothing } from '../drawing/read/smoothing/smoothing.js';
 import { mappedPiece, mappedPoint, shifting } from '../geometry/affine.js';
 import { boxRoughly, type Box } from '../geometry/box.js';
@@ -63,7 +63,7 @@ export type ReadFromDrawing =
 
 export function fromDrawing({ drawn, units, mirror }: FromDrawingRequest): ReadFromDrawing {
   const unit = units === null ? drawn.unit : metresPer[units];
-  if (drawn.curves.length === 0) return refused({ expected: 'a drawing with curves', found: 'none' });
+  if (drawn.curves.length === 0) return refused(nothingDrawn(drawn));
   if (unit === null) return refused({ ...withoutUnits, hint: sizeBare(drawn) });
   const sheet: Sheet = { ...drawn, unit, mirror };
   const judged = judgedGroups(sheet);

@@ -248,6 +248,8 @@ describe('a drawing that is refused', () => {
 
   it('without curves, and where nothing closes with the reason of each layer', () => {
     expect(flaws(dxf([], inInches))).toEqual(['a drawing with curves, none. ']);
+    const hidden = svg('<g style="display:none"><path d="M0 0h9"/></g>');
+    expect(flaws(hidden)).toEqual(['a drawing with curves, none. left out: 1 path, display: none (line 1)']);
     const open = dxf([onLayer('a', line(0, 0, 1, 0)), onLayer('b', line(0, 0, 0, 2))], inInches);
     expect(flaws(open).map((flaw) => flaw.slice(0, 24))).toEqual([
       'on a, outlines that clos',

@@ -7,7 +7,7 @@ import type { Flaw } from '../../geometry/flaw.js';
 import { pointOn, type Loop } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
 import { nearestWord } from '../../quantity/nearest.js';
-import type { Drawn, DrawnCurve } from './drawn.js';
+import { nothingDrawn, type Drawn, type DrawnCurve } from './drawn.js';
 import { joined, type Joined } from './joined.js';
 import { joiningFlaws } from './joining-flaws.js';
 import { smoothed } from './smoothing/smoothed.js';
@@ -108,8 +108,9 @@ const isAsked =
   ({ layers, ids }: DrawnCurve): boolean =>
     (layer === null || layers.includes(layer)) && (id === null || ids.includes(id));
 
-function nothingThere({ curves }: Drawn, { layer, id }: Asked): Flaw {
-  if (layer === null && id === null) return { expected: 'a drawing with curves', found: 'none' };
+function nothingThere(drawn: Drawn, { layer, id }: Asked): Flaw {
+  const { curves } = drawn;
+  if (curves.length === 0 || (layer === null && id === null)) return nothingDrawn(drawn);
   const onLayer = curves.filter(({ layers }) => layer === null || layers.includes(layer));
   const isLayer = layer !== null && (id === null || onLayer.length === 0);
   const [word, name] = isLayer ? ['a layer', layer] : ['an id', id!];

@@ -35,7 +35,7 @@ const refused = (found: string): DrawingRead => ({
   flaws: [
     {
       ...{ line: 1, expected: 'a DXF file in ASCII, or an SVG file', found },
-      hint: 'write the drawing as DXF or SVG in the program that it was drawn with',
+      hint: 'write the drawing as plain DXF or SVG, in UTF-8, neither packed nor binary',
     },
   ],
 });
