@@ -3,6 +3,7 @@
  * that cross themselves, solids that overlap, holes out of place. What touches at a point or along an edge does not
  * overlap. Only the solids of one part are looked at: parts may overlap, at a joint.
  */
+import { boxesMeet } from './box.js';
 import { inChair, type Flaw, type Telling } from './flaw.js';
 import { loopFlaws } from './loop-flaws.js';
 import { nestingOf, placeOutside, sharedPlace, type DrawnLoop, type Nesting } from './nesting.js';
@@ -73,9 +74,10 @@ function sticksOut(loop: number, solid: number, at: Point, { place, drawn }: Tel
   };
 }
 
-function overlappingHoles({ points, solids }: Nesting, telling: Telling): OutlineFlaw[] {
+function overlappingHoles({ boxes, points, solids }: Nesting, telling: Telling): OutlineFlaw[] {
   return solids.flatMap(({ holes }) =>
     pairsOf(holes).flatMap(([a, b]) => {
+      if (!boxesMeet(boxes[a]!, boxes[b]!, 0)) return [];
       const place = sharedPlace(points, a, b);
       if (place === null) return [];
       const expected = 'holes that do not overlap';
@@ -84,8 +86,9 @@ function overlappingHoles({ points, solids }: Nesting, telling: Telling): Outlin
   );
 }
 
-function overlappingSolids({ points, solids }: Nesting, telling: Telling): OutlineFlaw[] {
+function overlappingSolids({ boxes, points, solids }: Nesting, telling: Telling): OutlineFlaw[] {
   return pairsOf(solids).flatMap(([a, b]) => {
+    if (!boxesMeet(boxes[a.loop]!, boxes[b.loop]!, 0)) return [];
     const place = sharedPlace(points, a.loop, b.loop, [...a.holes, ...b.holes]);
     if (place === null) return [];
     const expected = 'solids that do not overlap';

@@ -1,5 +1,7 @@
 /** Which of a part's loops lie where. Loops go by their index in the list. */
 import { loopMoments } from './area-moments.js';
+import type { Box } from './box.js';
+import { contourOf } from './contour.js';
 import type { Loop } from './piece.js';
 import type { Point } from './point.js';
 import { regionPoints, type RegionPoint } from './regions.js';
@@ -11,6 +13,8 @@ export interface DrawnLoop {
 }
 
 export interface Nesting {
+  /** Around each loop. */
+  readonly boxes: readonly Box[];
   readonly points: readonly RegionPoint[];
   readonly solids: readonly { readonly loop: number; readonly holes: readonly number[] }[];
   /** Holes that lie in no solid, not wholly at least. */
@@ -37,6 +41,7 @@ export function nestingOf(loops: readonly DrawnLoop[]): Nesting {
   const holesOf = (owner: number | undefined): number[] =>
     holes.filter(({ solid }) => solid === owner).map(({ hole }) => hole);
   return {
+    boxes: boundaries.map((boundary) => contourOf(boundary).box),
     points,
     solids: solids.map((loop) => ({ loop, holes: holesOf(loop) })),
     strays: holesOf(undefined),
