@@ -17,8 +17,8 @@ export interface Joining {
   readonly unit: number;
   /** All outlines of the drawing were asked for: what does not close is left out. */
   readonly everything: boolean;
-  /** The same curves joined within other metres. */
-  readonly joinedWithin: (within: number) => Joined;
+  /** Whether all of it closes, rightly and with nothing lost, with ends joined that are other metres apart. */
+  readonly closesWithin: (within: number) => boolean;
 }
 
 /** What lies in what is asked of every two: a seat drilled all round for cane has some hundred. */
@@ -43,10 +43,10 @@ const nearMiss = 0.01;
 
 function openFlaws(open: readonly OpenChain[], joining: Joining): Flaw[] {
   const { within, extent, unit } = joining;
+  const near = (nearMiss * extent) / unit;
   const told = open.slice(0, mostTold);
   const gaps = told.map((chain) => gapOf(chain, open));
-  const near = (nearMiss * extent) / unit;
-  const widest = Math.max(...gaps.map(({ by }) => by));
+  const widest = Math.max(...gaps.map((gap) => gap?.by ?? Infinity));
   const join = open.length === told.length && widest <= near ? joinFor(unit * widest, joining) : '';
   const overrunOf = overrunsAmong(open, within / unit);
   return told.map((chain, i) => {
@@ -66,7 +66,7 @@ interface Miss {
 }
 
 interface Open {
-  readonly gap: Miss;
+  readonly gap: Miss | null;
   /** Gaps up to this are near misses. */
   readonly near: number;
   readonly overrun: Miss | null;
@@ -75,14 +75,19 @@ interface Open {
   readonly unit: number;
 }
 
+/** What runs on by so much more than its ends are apart only lies across something: what is missing is its last side. */
+const lastSide = 0.3;
+
 function whatIsOpen({ pieces, from, to }: OpenChain, { gap, near, overrun, join, unit }: Open) {
   const between = ([a, b]: Miss['ends']): string =>
     `between ${placeDrawn(a, unit)} and ${placeDrawn(b, unit)}`;
   const wide = ({ by, ends }: Miss): string => `of ${millimetres(unit * by)} ${between(ends)}`;
-  if (overrun !== null && !(gap.by <= near && gap.by < overrun.by))
+  const nearMissed = gap !== null && gap.by <= near ? gap.by : Infinity;
+  const ownGap = pieces.length > 1 ? distance(from, to) / lastSide : Infinity;
+  if (overrun !== null && overrun.by <= Math.min(nearMissed, ownGap))
     return { found: `an overrun ${wide(overrun)}`, hint: 'cut the lines where they cross' };
   const [only] = pieces;
-  if (pieces.length === 1 && gap.by > near)
+  if (gap === null || (pieces.length === 1 && gap.by > near))
     return {
       found: `a ${only!.kind === 'line' ? 'line' : 'curve'} by itself ${between([from, to])}`,
       hint: 'draw what is to close it, cut the lines that it rounds off, or take it off what is asked for',
@@ -91,20 +96,26 @@ function whatIsOpen({ pieces, from, to }: OpenChain, { gap, near, overrun, join,
 }
 
 /** What may be stated so that all of it closes; nothing where it would not. */
-function joinFor(widest: number, { joinedWithin }: Joining): string {
+function joinFor(widest: number, { closesWithin }: Joining): string {
   const join = 1.01 * widest;
-  const { open, branchings } = joinedWithin(join);
-  return open.length + branchings.length > 0 ? '' : `, or state \`join: ${millimetres(join)}\``;
+  return closesWithin(join) ? `, or state \`join: ${millimetres(join)}\`` : '';
 }
 
-/** From where a chain ends to its own start where that is near for its size, else to the nearest of all loose ends. */
-function gapOf(chain: OpenChain, chains: readonly OpenChain[]): Miss {
+/**
+ * From where a chain ends to its own start where that is near for its size, else to the nearest of all loose ends. Of one
+ * line or curve the own ends are as far apart as it is long, which says nothing; null: there are no others.
+ */
+function gapOf(chain: OpenChain, chains: readonly OpenChain[]): Miss | null {
   const { left, right, foot, top } = boxRoughly(chain.pieces);
   const missing = (end: Point): Miss => ({ by: distance(end, chain.to), ends: [chain.to, end] });
   const own = missing(chain.from);
   if (own.by <= nearMiss * Math.hypot(right - left, top - foot)) return own;
   const others = chains.flatMap((other) => (other === chain ? [] : [other.from, other.to]));
-  return others.map(missing).reduce((a, b) => (b.by < a.by ? b : a), own);
+  const misses = others.map(missing);
+  return [...(chain.pieces.length > 1 ? [own] : []), ...misses].reduce<Miss | null>(
+    (a, b) => (a === null || b.by < a.by ? b : a),
+    null,
+  );
 }
 
 /**

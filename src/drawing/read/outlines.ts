@@ -4,6 +4,7 @@ import { turnsAround } from '../../geometry/beside-runs.js';
 import { boxAround, boxRoughly, type Box } from '../../geometry/box.js';
 import { contourOf, type Contour } from '../../geometry/contour.js';
 import type { Flaw } from '../../geometry/flaw.js';
+import { outlineFlaws } from '../../geometry/flaws.js';
 import { pointOn, type Loop } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
 import { nearestWord } from '../../quantity/nearest.js';
@@ -72,9 +73,15 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
   const within = asked.join ?? Math.max(leastJoin, shareJoined * extent);
   const joinedWithin = (metres: number): Joined => joined(curves, metres / unit);
   const found = joinedWithin(within);
-  const flaws = joiningFlaws(found, { within, extent, unit, everything, joinedWithin });
-  if (flaws.length > 0) return refused(...flaws);
   const map = intoChair(drawn.yDown, unit, asked);
+  const closesWithin = (metres: number): boolean => {
+    const { open, branchings, duplicates, loops } = joinedWithin(metres);
+    if (open.length > 0 || branchings.length > 0 || duplicates > found.duplicates) return false;
+    const boundaries = loops.map(({ boundary }) => boundary.map((piece) => mappedPiece(piece, map)));
+    return outlineFlaws(byNesting(boundaries, boundaries.map(contourOf))).ok;
+  };
+  const flaws = joiningFlaws(found, { within, extent, unit, everything, closesWithin });
+  if (flaws.length > 0) return refused(...flaws);
   const { smooth } = asked;
   const made = found.loops.map(({ boundary: own }) => {
     const boundary = own.map((piece) => mappedPiece(piece, map));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawnOutlines, type Asked } from '../../../src/drawing/read/outlines.js';
 import { outlineFlaws } from '../../../src/geometry/flaws.js';
 import { drawnIn } from '../../starter/drawings.js';
-import { arc, dxf, line } from './dxf-text.js';
+import { arc, circle, dxf, line } from './dxf-text.js';
 import { svg } from './svg-drawn.js';
 
 const whole: Asked = {
@@ -115,6 +115,39 @@ describe('what is open', () => {
     expect(told([...leg, arc(90, 190, 10, 0, 90)])).toEqual([
       `a curve by itself between (100, 190) and (90, 200): ${remedy}`,
     ]);
+  });
+
+  it('of a small one is that too, and what lies across a missing side is no overrun', () => {
+    const leg = [line(0, 0, 100, 0), line(100, 0, 100, 200), line(100, 200, 0, 200), line(0, 200, 0, 0)];
+    expect(told([...leg, arc(98, 198, 2, 0, 90)])[0]).toMatch(/^a curve by itself between /);
+    expect(told([...leg, line(50, 50, 52, 50)])[0]).toMatch(/^a line by itself between /);
+    const open = [line(300, 600, 300, 200), line(300, 200, 340, 200), line(340, 200, 340, 600)];
+    const across = told([...open, line(250, 400, 400, 400)]);
+    expect(across.map((flaw) => flaw.replace(/:.*/, ''))).toEqual([
+      'a gap of 40 mm between (340, 600) and (300, 600)',
+      'an overrun of 60 mm between (340, 400) and (400, 400)',
+    ]);
+  });
+
+  it('is not told to be joined where what is then joined is no outline, or less than is drawn', () => {
+    const box = [
+      line(303, 0, 340, 0),
+      line(340, 0, 340, 400),
+      line(340, 400, 300, 400),
+      line(300, 400, 300, 0),
+    ];
+    expect(told(box)[0]).toContain('or state `join: 3.03 mm`');
+    // A slot as narrow as the gap, and rings as near to each other.
+    const slot = [
+      line(310, 300, 310, 360),
+      line(310, 360, 312.5, 360),
+      line(312.5, 360, 312.5, 300),
+      line(312.5, 300, 310, 300),
+    ];
+    expect(told([...box, ...slot])[0]).toMatch(/: close it in the drawing$/);
+    expect(told([...box, circle(320, 200, 15), circle(320, 200, 12.5)])[0]).toMatch(
+      /: close it in the drawing$/,
+    );
   });
 
   it('of a chain that nearly closes is its own gap, whatever lies nearer', () => {
