@@ -35,8 +35,8 @@ export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: nu
     ...parts.flatMap(({ name, smoothing }) =>
       smoothing.left > 0 ? [`${name}: ${sayUnmade(smoothing)}`] : [],
     ),
-    ...[...parts, ...unfinished].flatMap(({ name, group }) =>
-      group.shares.map((other) => `Some of ${name} is on ${other} too: keep one of the two.`),
+    ...[...parts, ...unfinished].flatMap(({ name, shares }) =>
+      shares.map((other) => `Some of ${name} is on ${other} too: keep one of the two.`),
     ),
     ...(facesLeft && !mirror
       ? ['By its seat and back lines the chair faces left: begin again with --mirror.']

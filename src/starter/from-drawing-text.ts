@@ -61,10 +61,15 @@ export function printFromDrawing(found: FromDrawing, names: DesignNames): string
 }
 
 /** What was taken in the place of a layer, and why. */
-export const sayOpened = ({ group, flaw }: Opened): string =>
-  flaw === null
-    ? `${group.name} has outlines of several parts: what is in it was taken, each by its own name.`
-    : `${group.name} is no part as it is drawn (${flaw.found}): what is in it was taken, each by its own name.`;
+export function sayOpened({ group: { name }, flaw, beside }: Opened): string {
+  const why = flaw === null ? 'has outlines of several parts' : `is no part as it is drawn (${flaw.found})`;
+  const left = beside.length === 1 ? '1 curve' : `${beside.length} curves`;
+  const leftOut =
+    beside.length === 0
+      ? ''
+      : ` Left out: ${left} in it without a name (line ${beside[0]!.line}), such as holes.`;
+  return `${name} ${why}: what is in it was taken, each by its own name.${leftOut}`;
+}
 
 const sittersWanted =
   'standard, which are those usual for the kind; or who it is for, e.g. [{ name: me, body: female, stature: 5\' 4", mass: 140 lb }]';
@@ -101,7 +106,7 @@ const place = ({ x, y }: Point, units: LengthUnit): readonly [number, number] =>
 ];
 
 function aboutPart(
-  { name, group, box, outlines, duplicates, leftOpen, smoothing }: DrawnPart,
+  { name, group, shares, box, outlines, duplicates, leftOpen, smoothing }: DrawnPart,
   found: FromDrawing,
 ): string[] {
   const { left, right, foot, top } = box;
@@ -113,7 +118,7 @@ function aboutPart(
     ...(leftOpen > 0 ? [`Lines that do not close, left out: ${leftOpen}.`] : []),
     ...(smoothing.lines > 0 ? [`${sayMade(smoothing)} by \`smooth\`.`] : []),
     ...(smoothing.left > 0 ? [sayUnmade(smoothing)] : []),
-    ...group.shares.map((other) => `Some of it is on ${other} too: keep one of the two.`),
+    ...shares.map((other) => `Some of it is on ${other} too: keep one of the two.`),
   ];
   return [comment([`${what}: ${sizeInBoth(right - left, top - foot)}.`, lies, ...more].join(' '), '  ')];
 }

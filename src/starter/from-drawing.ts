@@ -26,7 +26,7 @@ export interface FromDrawingRequest {
   readonly mirror: boolean;
 }
 
-export interface DrawnPart extends Pick<JudgedGroup, 'name' | 'group' | 'flaws'> {
+export interface DrawnPart extends Pick<JudgedGroup, 'name' | 'group' | 'shares' | 'flaws'> {
   /** In the drawing’s axes but x forward and y up, metres from its [0, 0]. */
   readonly box: Box;
   readonly outlines: number;
@@ -111,19 +111,16 @@ const whyNoPart = (groups: readonly JudgedGroup[]): readonly Flaw[] =>
         flaws.map((flaw) => ({ ...flaw, expected: `on ${name}, ${flaw.expected}` })),
       );
 
-function drawnPart({ name, group, made, flaws }: JudgedGroup, sheet: Sheet): DrawnPart {
+function drawnPart({ made, ...judged }: JudgedGroup, sheet: Sheet): DrawnPart {
   if (made.ok) {
     const { box, loops, duplicates, leftOpen, smoothing } = made;
     const outlines = loops.filter(({ hole }) => !hole).length;
-    return {
-      ...{ name, group, flaws, box, outlines, duplicates, leftOpen },
-      smoothing: smoothing ?? nothingSmoothed,
-    };
+    return { ...judged, box, outlines, duplicates, leftOpen, smoothing: smoothing ?? nothingSmoothed };
   }
   const map = upright(sheet);
-  const pieces = group.curves.flatMap(({ pieces }) => pieces.map((piece) => mappedPiece(piece, map)));
+  const pieces = judged.group.curves.flatMap(({ pieces }) => pieces.map((piece) => mappedPiece(piece, map)));
   const nothing = { outlines: 0, duplicates: 0, leftOpen: 0, smoothing: nothingSmoothed };
-  return { name, group, flaws, box: contourOf(pieces).box, ...nothing };
+  return { ...judged, box: contourOf(pieces).box, ...nothing };
 }
 
 function facesLeft({ seat, back }: FromDrawing['lines']): boolean {

@@ -40,6 +40,8 @@ export interface Judged {
 export interface JudgedGroup extends Judged {
   /** Unlike that of any other. */
   readonly name: string;
+  /** Other groups that have some of its curves too. */
+  readonly shares: readonly string[];
 }
 
 /** A layer whose groups were taken in its place. */
@@ -47,6 +49,8 @@ export interface Opened {
   readonly group: NamedGroup;
   /** Why it is no part; null: it has outlines of several. */
   readonly flaw: Flaw | null;
+  /** Curves of it that no name in it leads to. */
+  readonly beside: readonly DrawnCurve[];
 }
 
 export interface LineOf {
@@ -71,13 +75,14 @@ export function judgedGroups(sheet: Sheet): JudgedGroups | Flaw {
   const index = indexOf(sheet);
   const all = namedGroups(sheet, index);
   if (all.groups.length > mostGroups) return tooMany(all.groups);
-  const { judged, lone, opened, nameless } = judgedAs(all, sheet, index);
+  const { judged, lone, opened } = judgedAs(all, sheet, index);
   const lines = linesAmong(lone, sheet);
-  const taken = new Set([...lines.values()].map(({ group }) => group));
+  const taken = new Set([...lines.values()].map(({ group }) => group.curves));
   const second = lone
-    .filter(({ group }) => !taken.has(group))
+    .filter(({ group }) => !taken.has(group.curves))
     .map(({ group, line }) => noPart(group, secondLine(line, lines.get(line)!.group)));
-  return { groups: named(eachOnce([...judged, ...second])), lines, opened, nameless };
+  const groups = named(withoutInner(eachOnce([...judged, ...second])));
+  return { groups, lines, opened, nameless: all.nameless };
 }
 
 /** Layers of one name in two others are one layer. */
@@ -99,14 +104,15 @@ interface LoneLine {
   readonly only: Line;
 }
 
-interface JudgedAs extends Pick<JudgedGroups, 'opened' | 'nameless'> {
+interface JudgedAs {
   readonly judged: readonly Judged[];
   readonly lone: readonly LoneLine[];
+  readonly opened: readonly Opened[];
 }
 
-const nothing: JudgedAs = { judged: [], lone: [], opened: [], nameless: [] };
+const nothing: JudgedAs = { judged: [], lone: [], opened: [] };
 
-function judgedAs({ groups, nameless }: NamedGroups, sheet: Sheet, index: Index): JudgedAs {
+function judgedAs({ groups }: NamedGroups, sheet: Sheet, index: Index): JudgedAs {
   const each = groups.map((group): JudgedAs => {
     const line = group.by === null ? null : lineNamed(group.name);
     const only = line === null ? null : onlyLine(group.curves, sheet.unit);
@@ -118,7 +124,6 @@ function judgedAs({ groups, nameless }: NamedGroups, sheet: Sheet, index: Index)
     judged: each.flatMap(({ judged }) => judged),
     lone: each.flatMap(({ lone }) => lone),
     opened: each.flatMap(({ opened }) => opened),
-    nameless: [...nameless, ...each.flatMap((one) => one.nameless)],
   };
 }
 
@@ -136,15 +141,16 @@ function openedUp(
   if (group.by !== 'layer' || (flaws.length === 0 && solids === 1)) return null;
   const within = groupsIn(group, index);
   const layers = within.groups.filter(({ by }) => by === 'layer').length;
-  const isOneOfMany = flaws.length === 0 && !sole && layers < 2;
-  if (isOneOfMany || (layers === 0 && !sole) || within.groups.length > mostGroups) return null;
+  // Whole it has what no name in it leads to, such as its holes.
+  const isBetterWhole = flaws.length === 0 && (within.nameless.length > 0 || (!sole && layers < 2));
+  if (isBetterWhole || (layers === 0 && !sole) || within.groups.length > mostGroups) return null;
   const found = judgedAs(within, sheet, index);
   const parts = found.judged.filter(isPart).length;
   const good = parts + found.lone.length;
   const enough = layers > 0 ? good > 0 : good > found.judged.length - parts;
   if (!enough || (flaws.length === 0 && parts < 2)) return null;
-  const judged = layers > 0 ? found.judged : withoutInner(found.judged);
-  return { ...found, judged, opened: [{ group, flaw: flaws[0] ?? null }, ...found.opened] };
+  const opened = { group, flaw: flaws[0] ?? null, beside: within.nameless };
+  return { ...found, opened: [opened, ...found.opened] };
 }
 
 /** To x forward and y up, metres from the drawing’s [0, 0]. */
@@ -165,13 +171,29 @@ function linesAmong(lone: readonly LoneLine[], sheet: Sheet): Map<SeatLine, Line
 /** By their layers, in one line each; what would read alike is numbered. */
 function named(judged: readonly Judged[]): JudgedGroup[] {
   const met = new Set<string>();
-  return judged.map((one) => {
-    const plain = printable(one.group.name) || (one.group.by === null ? 'drawing' : 'part');
+  const names = judged.map(({ group }) => {
+    const plain = printable(group.name) || (group.by === null ? 'drawing' : 'part');
     let name = plain;
     for (let count = 2; met.has(name); count += 1) name = `${plain} (${count})`;
     met.add(name);
-    return { ...one, name };
+    return name;
   });
+  const holders = holdersOf(judged);
+  return judged.map((one, i) => {
+    const others = new Set(one.group.curves.flatMap((curve) => holders.get(curve) ?? []));
+    others.delete(i);
+    return { ...one, name: names[i]!, shares: [...others].map((other) => names[other]!) };
+  });
+}
+
+/** For each curve that several have those. */
+function holdersOf(judged: readonly Judged[]): ReadonlyMap<DrawnCurve, readonly number[]> {
+  const holders = new Map<DrawnCurve, number[]>();
+  if (judged.length < 2) return holders;
+  for (const [i, { group }] of judged.entries())
+    for (const curve of group.curves) holders.set(curve, [...(holders.get(curve) ?? []), i]);
+  for (const [curve, those] of holders) if (those.length < 2) holders.delete(curve);
+  return holders;
 }
 
 /** As it lies: the chair’s own [0, 0] is not known yet. */

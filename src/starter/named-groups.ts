@@ -14,8 +14,6 @@ export interface NamedGroup {
   readonly name: string;
   /** All of the drawing that answers to the name. */
   readonly curves: readonly DrawnCurve[];
-  /** Other groups of the list that have some of these curves too. */
-  readonly shares: readonly string[];
 }
 
 export interface NamedGroups {
@@ -47,7 +45,7 @@ export function indexOf({ curves }: Drawn): Index {
 export function namedGroups({ curves }: Drawn, index: Index): NamedGroups {
   const found = groupsOf(curves, index);
   if (found.groups.length > 0) return found;
-  return { groups: [{ by: null, name: '', curves, shares: [] }], nameless: [] };
+  return { groups: [{ by: null, name: '', curves }], nameless: [] };
 }
 
 /** What a layer holds by the names in it; none: it has no names in it that tell its curves from one another. */
@@ -80,13 +78,7 @@ function groupsOf(curves: readonly DrawnCurve[], index: Index): NamedGroups {
   const called = calledBy(named);
   const wanted = new Map<string, Name>();
   for (const name of called.values()) if (name !== null) wanted.set(keyOf(name), name);
-  const shares = sharesOf(
-    [...named.values()].map((names) => claimsOf(names).filter((key) => wanted.has(key))),
-  );
-  const groups = [...wanted].map(([key, { by, name }]) => ({
-    ...{ by, name, curves: index.get(key)! },
-    shares: [...(shares.get(key) ?? [])].map((other) => wanted.get(other)!.name),
-  }));
+  const groups = [...wanted].map(([key, { by, name }]) => ({ by, name, curves: index.get(key)! }));
   return { groups, nameless: curves.filter((_, i) => called.get(signatures[i]!) === null) };
 }
 
@@ -99,17 +91,6 @@ const claimsOf = ({ layers, ids }: Names): string[] => [
     ...ids.map((name) => keyOf({ by: 'id', name })),
   ]),
 ];
-
-function sharesOf(claimed: readonly (readonly string[])[]): Map<string, Set<string>> {
-  const shares = new Map<string, Set<string>>();
-  for (const keys of claimed)
-    for (const key of keys.length > 1 ? keys : []) {
-      const others = shares.get(key) ?? new Set();
-      for (const other of keys) if (other !== key) others.add(other);
-      shares.set(key, others);
-    }
-  return shares;
-}
 
 /** For each the layer that it is taken for, else its own id; null: it has neither. */
 function calledBy(named: ReadonlyMap<string, Names>): Map<string, Name | null> {

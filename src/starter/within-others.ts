@@ -1,4 +1,4 @@
-/** Among parts that were told apart by ids alone those that lie in another: holes of it, most likely, that nothing groups with it. */
+/** Parts that only ids tell apart and that lie in another: holes of it, most likely, that nothing groups with it. */
 import type { DrawnOutlines } from '../drawing/read/outlines.js';
 import { turnsAround } from '../geometry/beside-runs.js';
 import { contourOf, type Contour } from '../geometry/contour.js';
@@ -6,24 +6,27 @@ import { pointOn, type Loop } from '../geometry/piece.js';
 import type { Judged } from './judged-groups.js';
 
 /** In the place of those, with the reason, parts that are none. */
-export function withoutInner(judged: readonly Judged[]): Judged[] {
+export function withoutInner(judged: readonly Judged[]): readonly Judged[] {
+  if (judged.every(({ group }) => group.by !== 'id')) return judged;
   const solids = judged.map(({ made, flaws }) => (made.ok && flaws.length === 0 ? solidsOf(made) : []));
+  const liesIn = (i: number, j: number): boolean =>
+    solids[i]!.length > 0 &&
+    solids[i]!.every(({ boundary }) => solids[j]!.some(({ contour }) => liesWhollyIn(boundary, contour)));
   return judged.map((one, i) => {
-    const around = solids.findIndex(
-      (others, j) =>
-        j !== i &&
-        solids[i]!.length > 0 &&
-        solids[i]!.every(({ boundary }) => others.some(({ contour }) => liesWhollyIn(boundary, contour))),
-    );
-    if (around < 0) return one;
-    const flaw = {
-      expected: 'parts beside each other',
-      found: `it lies wholly inside ${judged[around]!.group.name}`,
-      hint: 'if it is a hole of that, put the two into one group; if it is a part, take away the #',
-    };
-    return { ...one, flaws: [flaw] };
+    if (one.group.by !== 'id') return one;
+    const covers = (j: number): boolean => j !== i && liesIn(i, j);
+    const j = judged.findIndex((_, j) => covers(j) && (j < i || !liesIn(j, i)));
+    return j < 0 ? one : { ...one, flaws: [inner(judged[j]!.group.name, liesIn(j, i))] };
   });
 }
+
+const inner = (other: string, same: boolean) => ({
+  expected: 'parts beside each other',
+  found: same ? `it covers the same as ${other}` : `it lies wholly inside ${other}`,
+  hint: same
+    ? 'keep one of the two'
+    : 'if it is a hole of that, put the two into one group; if it is a part, take away the #',
+});
 
 const solidsOf = ({ loops }: DrawnOutlines) =>
   loops.filter(({ hole }) => !hole).map(({ boundary }) => ({ boundary, contour: contourOf(boundary) }));

@@ -226,6 +226,59 @@ describe('all in one group', () => {
     ]);
   });
 
+  it('with a curve in it that has no name is left whole where it is a part, else that is told', () => {
+    const hole = '<circle cx="1" cy="-9" r=".2"/>';
+    const labelled = (x: number) => layer('leg', part('r1', 0)) + layer('slat', part('r2', x)) + hole;
+    const others = layer('rail', part('r3', 40));
+    expect(namesIn(layer('side', labelled(10)) + others)).toEqual([['side', 'rail'], []]);
+    expect(namesIn(layer('side', labelled(1)) + others)).toEqual([['leg', 'slat', 'rail'], []]);
+    const told = summaryOfDrawing(found(svg(layer('side', labelled(1)) + others, page)), 'chair.svg', 9);
+    expect(told.replaceAll(/\n +/g, ' ')).toContain(
+      'Left out: 1 curve in it without a name (line 1), such as holes.',
+    );
+  });
+
+  it('drawn twice is one part', () => {
+    const text =
+      part('leg', 0) +
+      part('again', 0) +
+      part('post', 10) +
+      '<rect id="pin" x="10.5" y="-9" width="1" height="1"/>';
+    expect(namesIn(text)).toEqual([
+      ['leg', 'post'],
+      ['again', 'pin'],
+    ]);
+    expect(namesIn(layer('Layer 1', text))).toEqual([
+      ['leg', 'post'],
+      ['again', 'pin'],
+    ]);
+    const { unfinished } = found(svg(text, page));
+    expect(unfinished.map(({ flaws }) => flaws[0]!.found)).toEqual([
+      'it covers the same as leg',
+      'it lies wholly inside post',
+    ]);
+  });
+
+  it('of the same name in two others is one', () => {
+    const seat = layer('seat', '<path d="M5-15 22-16"/>');
+    const two =
+      layer('a', seat + layer('leg', part('r1', 0))) + layer('b', seat + layer('post', part('r2', 10)));
+    expect(namesIn(two)).toEqual([['leg', 'post'], []]);
+  });
+
+  it('tells parts that have curves in common, in whatever layers', () => {
+    const peg = (x: number) => layer('peg', `<rect x="${x}" y="-9" width="9" height="1"/>`);
+    const leg = layer('leg', part('r1', 0) + peg(10));
+    const text = leg + layer('side', peg(50) + layer('slat', part('r2', 51)));
+    const { parts } = found(svg(text, page));
+    expect(parts.map(({ name, shares }) => [name, shares])).toEqual([
+      ['leg', ['peg']],
+      ['peg', ['leg']],
+      ['slat', []],
+    ]);
+    expect(textOf(svg(text, page)).replaceAll(/\n\s*# /g, ' ')).toContain('Some of it is on peg too');
+  });
+
   it('without names in it is refused with its own reason', () => {
     const text = svg(`<g id="layer1">${rk}<path d="M5-15 22-16"/></g>`, page);
     expect(fromDrawing({ drawn: drawnIn(text), units: null, mirror: false })).toMatchObject({

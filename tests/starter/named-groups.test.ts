@@ -104,15 +104,4 @@ describe('what a drawing is asked for by', () => {
   ])('%s', (_, text, groups, nameless) => {
     expect(groupsIn(text)).toEqual([groups, nameless]);
   });
-
-  it('tells groups that have curves in common', () => {
-    const text = svg(
-      `<g id="a"><g id="b">${rect()}</g></g><g id="b2"><g id="a2"/></g><g id="b">${rect('x="5"')}</g>`,
-    );
-    const { groups } = namedIn(text);
-    expect(groups.map(({ name, curves, shares }) => [name, curves.length, shares])).toEqual([
-      ['a', 1, ['b']],
-      ['b', 2, ['a']],
-    ]);
-  });
 });
