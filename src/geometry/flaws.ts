@@ -5,7 +5,7 @@
  */
 import { boxesMeet } from './box.js';
 import { inChair, type Flaw, type Telling } from './flaw.js';
-import { loopFlaws } from './loop-flaws.js';
+import { loopFlaws, tangled } from './loop-flaws.js';
 import { nestingOf, placeOutside, sharedPlace, type DrawnLoop, type Nesting } from './nesting.js';
 import type { Outline } from './piece.js';
 import type { Point } from './point.js';
@@ -30,6 +30,7 @@ export function outlineFlaws(loops: readonly DrawnLoop[], telling = inChair): Ch
     return { ok: true, outline: [{ boundary: only!.boundary, holes: [] }] };
   }
   const nesting = nestingOf(loops);
+  if (nesting === null) return { ok: false, flaws: [{ ...tangled, loop: 0 }] };
   const flaws = [strayHoles, overlappingHoles, overlappingSolids, emptied].flatMap((look) =>
     look(nesting, telling),
   );

@@ -7,7 +7,7 @@ import { runsOf, turnsAround, type Run } from './beside-runs.js';
 import type { Box } from './box.js';
 import { contourOf, type Contour } from './contour.js';
 import { inChair, millimetres, type Flaw, type Telling } from './flaw.js';
-import { meetingPlaces } from './loop-meetings.js';
+import { meetingPlaces, mostMeetings } from './loop-meetings.js';
 import { endOf, startOf, type Loop } from './piece.js';
 import { distance, touching, type Point } from './point.js';
 
@@ -21,10 +21,18 @@ export function loopFlaws(loop: Loop, say = inChair.place): Flaw[] {
   // Lines from a place to itself are no pieces of it.
   if (contour.pieces.length === 0) return [noWidth(loop, say)];
   const runs = lookingAt(contour, Math.sign(area));
+  if (runs === null) return [tangled];
   const flaws = crossings(runs, say);
   if (flaws.length > 0) return flaws;
   return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs, say) : [noWidth(loop, say)];
 }
+
+/** What has so many meetings is not looked at further. */
+export const tangled: Flaw = {
+  expected: 'outlines that do not cross',
+  found: `more than ${mostMeetings} meetings for each line or curve of them`,
+  hint: 'untangle them, or draw them with fewer and longer lines',
+};
 
 const noWidth = ([first]: Loop, say: Telling['place']): Flaw => ({
   expected: 'an outline that encloses some wood',
@@ -60,8 +68,10 @@ interface LookedAt {
 }
 
 /** Each looked at when it is asked for: of a scribble of a thousand lines there are a million. @param sense 1 when the loop runs counter-clockwise, -1 clockwise. */
-function lookingAt(contour: Contour, sense: number): Looking {
-  const runs = runsOf(contour, meetingPlaces([contour])[0]!);
+function lookingAt(contour: Contour, sense: number): Looking | null {
+  const places = meetingPlaces([contour]);
+  if (places === null) return null;
+  const runs = runsOf(contour, places[0]!);
   const looked: LookedAt[] = [];
   const look = ({ from, length, left, right }: Run): LookedAt => {
     const sides = [turnsAround(contour, left), turnsAround(contour, right)];

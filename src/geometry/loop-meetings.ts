@@ -2,7 +2,7 @@
  * The places where loops meet themselves or each other. A place on a loop is the index of its piece plus how far along
  * that piece, from 0 to 1.
  */
-import type { Box } from './box.js';
+import { boxesMeet, type Box } from './box.js';
 import type { Simple } from './chords.js';
 import type { Contour } from './contour.js';
 import { meetings, nearestOn } from './piece-meetings.js';
@@ -15,33 +15,40 @@ interface Located {
   readonly box: Box;
 }
 
-/** For each loop its places in order. Where two pieces that follow each other join does not count. */
-export function meetingPlaces(contours: readonly Contour[]): number[][] {
+/** For each piece: what only touches has a few, what is tangled has hundreds, and they are millions. */
+export const mostMeetings = 50;
+
+/**
+ * For each loop its places in order. Where two pieces that follow each other join does not count. null: they meet at
+ * more than `mostMeetings` for each piece.
+ */
+export function meetingPlaces(contours: readonly Contour[]): number[][] | null {
   const places: number[][] = contours.map(() => []);
   const pieces = contours.flatMap(({ pieces, boxes }, loop) =>
     pieces.map((piece, index): Located => ({ loop, index, piece, box: boxes[index]! })),
   );
-  forNearPairs(pieces, (a, b) => {
+  let left = mostMeetings * pieces.length;
+  for (const [a, b] of nearPairs(pieces)) {
     const joints = a.loop === b.loop ? jointsOf(a.index, b.index, contours[a.loop]!.corners) : [];
     for (const place of meetings(a.piece, b.piece, touching)) {
       if (joints.some((joint) => distance(joint, place) <= touching)) continue;
       for (const { loop, index, piece } of [a, b]) places[loop]!.push(index + nearestOn(piece, place));
+      left -= 1;
     }
-  });
+    if (left < 0) return null;
+  }
   return places.map((own) => own.sort((p, q) => p - q));
 }
 
 /** Sweeps forward over the pieces by their left sides; only those whose boxes touch are compared. */
-function forNearPairs(pieces: readonly Located[], visit: (a: Located, b: Located) => void): void {
+function* nearPairs(pieces: readonly Located[]): Generator<[Located, Located]> {
   const ordered = pieces.toSorted((a, b) => a.box.left - b.box.left);
-  ordered.forEach((a, i) => {
+  for (const [i, a] of ordered.entries())
     for (let j = i + 1; j < ordered.length; j++) {
       const b = ordered[j]!;
       if (b.box.left > a.box.right + touching) break;
-      const apart = b.box.foot > a.box.top + touching || a.box.foot > b.box.top + touching;
-      if (!apart) visit(a, b);
+      if (boxesMeet(a.box, b.box, touching)) yield [a, b];
     }
-  });
 }
 
 /** The corners two pieces of one loop share because one follows the other. */

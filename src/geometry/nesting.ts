@@ -23,11 +23,12 @@ export interface Nesting {
 
 /**
  * A hole goes to the smallest solid it lies in, since an island in a hole may have holes of its own; but not to the
- * plug that fills it while there is another.
+ * plug that fills it while there is another. null: they are tangled (`meetingPlaces`).
  */
-export function nestingOf(loops: readonly DrawnLoop[]): Nesting {
+export function nestingOf(loops: readonly DrawnLoop[]): Nesting | null {
   const boundaries = loops.map(({ boundary }) => boundary);
   const points = regionPoints(boundaries);
+  if (points === null) return null;
   const areas = boundaries.map((boundary) => loopMoments(boundary).area);
   const indices = [...loops.keys()];
   const solids = indices.filter((i) => !loops[i]!.hole);

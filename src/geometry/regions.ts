@@ -14,9 +14,11 @@ export interface RegionPoint {
   readonly inside: readonly (boolean | null)[];
 }
 
-export function regionPoints(loops: readonly Loop[]): RegionPoint[] {
+/** null: they are tangled (`meetingPlaces`). */
+export function regionPoints(loops: readonly Loop[]): RegionPoint[] | null {
   const contours = loops.map(contourOf);
   const places = meetingPlaces(contours);
+  if (places === null) return null;
   const runs = contours.flatMap((contour, i) => runsOf(contour, places[i]!));
   return runs
     .flatMap(({ beside }) => beside)

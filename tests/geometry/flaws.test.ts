@@ -266,6 +266,24 @@ describe('other flaws of a loop', () => {
     expect(foundIn(solid(whisker))).toBe('a stretch without width from (500, 1000) mm');
   });
 
+  it('a tangle, of one outline or of two', () => {
+    // Chords of a circle, each to the 200th next of 401 places: each crosses nearly all others.
+    const chords = Array.from({ length: 401 }, (_, i): [number, number] => {
+      const angle = (2 * PI * 200 * i) / 401;
+      return [Math.cos(angle), Math.sin(angle)];
+    });
+    const tangled = 'more than 50 meetings for each line or curve of them';
+    expect(foundIn(solid(corners(...chords)))).toBe(tangled);
+    // Combs of 150 teeth, one level and one upright: each tooth crosses all of the other.
+    const comb = Array.from({ length: 150 }, (_, i): [number, number][] => [
+      ...([[i, -1], [i, 160], [i + 0.5, 160], [i + 0.5, -1]] as [number, number][]), // prettier-ignore
+    ]).flat();
+    const upright = [...comb, [160, -1], [160, -5], [0, -5]] as [number, number][];
+    const level = upright.map(([x, y]): [number, number] => [y, x]);
+    expect(outlineFlaws([solid(corners(...upright))]).ok).toBe(true);
+    expect(foundIn(solid(corners(...upright)), solid(corners(...level)))).toBe(tangled);
+  });
+
   it('a gap', () => {
     const [a, b, c] = corners([0, 0], [1, 0], [1, 1]);
     const open: Loop = [a!, b!, { ...c!, to: { x: 0, y: 0.0032 } } as Loop[number]];
