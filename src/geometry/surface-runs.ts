@@ -58,7 +58,9 @@ function runsOn(element: HullElement, from: number, to: number, turned: number):
 }
 
 const runOf = (radius: number, turn: number, until: number): Run => ({
-  ...{ radius, turn, until },
+  radius,
+  turn,
+  until,
   length: radius * turn,
   flatAfter: 0,
 });
