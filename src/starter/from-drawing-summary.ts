@@ -1,5 +1,5 @@
 /** What a maker is told when a drawing has been made a design: sizes, so that a wrong unit is seen, and what was not taken. */
-import type { Box } from '../geometry/box.js';
+import { boxAroundBoxes, type Box } from '../geometry/box.js';
 import { sayLeftOut, sizeInBoth } from '../report/drawing-cautions.js';
 import { printable } from '../report/printable.js';
 import { sayUnmade } from '../report/smoothing-words.js';
@@ -18,7 +18,7 @@ export function summaryOfDrawing(found: FromDrawing, drawing: string, blanks: nu
   const { parts, unfinished, lines, opened, nameless, leftOut, facesLeft, mirror } = found;
   const read = (Object.keys(seatLines) as SeatLine[]).filter((line) => lines[line] !== undefined);
   const said = [
-    `${drawing}: ${count(parts.length, 'part')}; all of it ${sayBox(around(parts))}. Is that its size?`,
+    `${drawing}: ${count(parts.length, 'part')}; all of it ${sayBox(boxAroundBoxes(parts.map(({ box }) => box)))}. Is that its size?`,
     ...parts.map((part) => `  ${part.name}: ${sayBox(part.box)}${outlinesOf(part)}`),
     ...opened.map(sayOpened),
     ...severalIn(found),
@@ -66,10 +66,3 @@ const count = (number: number, what: string): string => `${number} ${what}${numb
 const outlinesOf = ({ outlines }: DrawnPart): string => (outlines > 1 ? `, ${outlines} outlines` : '');
 
 const sayBox = ({ left, right, foot, top }: Box): string => sizeInBoth(right - left, top - foot);
-
-const around = (parts: readonly DrawnPart[]): Box => ({
-  left: Math.min(...parts.map(({ box }) => box.left)),
-  right: Math.max(...parts.map(({ box }) => box.right)),
-  foot: Math.min(...parts.map(({ box }) => box.foot)),
-  top: Math.max(...parts.map(({ box }) => box.top)),
-});

@@ -63,12 +63,9 @@ export function printFromDrawing(found: FromDrawing, names: DesignNames): string
 /** What was taken in the place of a layer, and why. */
 export function sayOpened({ group: { name }, flaw, beside }: Opened): string {
   const why = flaw === null ? 'has outlines of several parts' : `is no part as it is drawn (${flaw.found})`;
-  const left = beside.length === 1 ? '1 curve' : `${beside.length} curves`;
-  const leftOut =
-    beside.length === 0
-      ? ''
-      : ` Left out: ${left} in it without a name (line ${beside[0]!.line}), such as holes.`;
-  return `${name} ${why}: what is in it was taken, each by its own name.${leftOut}`;
+  const curves = beside.length === 1 ? '1 curve' : `${beside.length} curves`;
+  const leftOut = `Left out of it: ${curves} without a name (line ${beside[0]?.line}); is a hole among them?`;
+  return `${name} ${why}: what is in it was taken, each by its own name.${beside.length > 0 ? ` ${leftOut}` : ''}`;
 }
 
 const sittersWanted =

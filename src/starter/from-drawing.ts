@@ -1,5 +1,6 @@
 /** What a drawing gives to a design: a part for each layer, the lines of seat, back and arms, and where they all lie. */
-import { nothingDrawn, type Drawn, type DrawnCurve, type LeftOut } from '../drawing/read/drawn.js';
+import type { Drawn, DrawnCurve, LeftOut } from '../drawing/read/drawn.js';
+import { nothingDrawn } from '../drawing/read/left-out.js';
 import { nothingSmoothed, type Smoothing } from '../drawing/read/smoothing/smoothing.js';
 import { mappedPiece, mappedPoint, shifting } from '../geometry/affine.js';
 import { boxRoughly, type Box } from '../geometry/box.js';
@@ -7,16 +8,10 @@ import { contourOf } from '../geometry/contour.js';
 import type { Flaw } from '../geometry/flaw.js';
 import type { Point } from '../geometry/point.js';
 import { metresPer, lengthUnits, type LengthUnit } from '../quantity/units.js';
-import {
-  calling,
-  isPart,
-  judgedGroups,
-  upright,
-  type JudgedGroup,
-  type Opened,
-  type Sheet,
-} from './judged-groups.js';
+import { calling, isPart, upright, type Sheet } from './judged.js';
+import { judgedGroups, type Opened } from './judged-groups.js';
 import type { LineRead, SeatLine } from './seat-lines.js';
+import type { JudgedGroup } from './told-apart.js';
 
 export interface FromDrawingRequest {
   readonly drawn: Drawn;

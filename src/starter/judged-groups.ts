@@ -1,14 +1,10 @@
-/** Which groups of a drawing are parts as they are drawn, and which the lines of seat, back and arms. */
-import type { Drawn, DrawnCurve } from '../drawing/read/drawn.js';
-import { drawnOutlines, type Asked, type OutlinesFound } from '../drawing/read/outlines.js';
-import { placeDrawn } from '../drawing/read/place-drawn.js';
-import { usuallySmoothed } from '../design/resolve-parts.js';
-import { mappedPoint, scaling, type Affine } from '../geometry/affine.js';
+/** Which groups of a drawing are parts as they are drawn, which the lines of seat, back and arms; layers that are neither are looked into. */
+import type { DrawnCurve } from '../drawing/read/drawn.js';
+import { mappedPoint } from '../geometry/affine.js';
 import type { Flaw } from '../geometry/flaw.js';
-import { outlineFlaws } from '../geometry/flaws.js';
 import type { Line } from '../geometry/piece.js';
-import type { Point } from '../geometry/point.js';
-import { printable } from '../report/printable.js';
+import { withoutInner } from './inner-parts.js';
+import { calling, isPart, judgedGroup, noPart, upright, type Judged, type Sheet } from './judged.js';
 import {
   groupsIn,
   indexOf,
@@ -18,31 +14,7 @@ import {
   type NamedGroups,
 } from './named-groups.js';
 import { endsOf, lineNamed, onlyLine, type LineRead, type SeatLine } from './seat-lines.js';
-import { withoutInner } from './within-others.js';
-
-/** A drawing whose units are known. */
-export interface Sheet extends Drawn {
-  /** Metres a unit. */
-  readonly unit: number;
-  /** It shows the chair from its other side, facing left. */
-  readonly mirror: boolean;
-}
-
-/** A group and what its curves are, taken for a part. */
-export interface Judged {
-  readonly group: NamedGroup;
-  /** In metres, x forward and y up, from the drawing’s [0, 0]. */
-  readonly made: OutlinesFound;
-  /** Why it is no part, by places as drawn; none: it is one. */
-  readonly flaws: readonly Flaw[];
-}
-
-export interface JudgedGroup extends Judged {
-  /** Unlike that of any other. */
-  readonly name: string;
-  /** Other groups that have some of its curves too. */
-  readonly shares: readonly string[];
-}
+import { toldApart, type JudgedGroup } from './told-apart.js';
 
 /** A layer whose groups were taken in its place. */
 export interface Opened {
@@ -66,8 +38,6 @@ export interface JudgedGroups {
   readonly nameless: readonly DrawnCurve[];
 }
 
-export const isPart = ({ flaws }: Judged): boolean => flaws.length === 0;
-
 /** A design has some dozen parts; a drawing of more layers is none of a chair. */
 const mostGroups = 1000;
 
@@ -81,7 +51,7 @@ export function judgedGroups(sheet: Sheet): JudgedGroups | Flaw {
   const second = lone
     .filter(({ group }) => !taken.has(group.curves))
     .map(({ group, line }) => noPart(group, secondLine(line, lines.get(line)!.group)));
-  const groups = named(withoutInner(eachOnce([...judged, ...second])));
+  const groups = toldApart(withoutInner(eachOnce([...judged, ...second])));
   return { groups, lines, opened, nameless: all.nameless };
 }
 
@@ -153,10 +123,6 @@ function openedUp(
   return { ...found, opened: [opened, ...found.opened] };
 }
 
-/** To x forward and y up, metres from the drawing’s [0, 0]. */
-export const upright = ({ unit, mirror, yDown }: Sheet): Affine =>
-  scaling(mirror ? -unit : unit, yDown ? -unit : unit);
-
 /** The first of each name. */
 function linesAmong(lone: readonly LoneLine[], sheet: Sheet): Map<SeatLine, LineOf> {
   const lines = new Map<SeatLine, LineOf>();
@@ -168,80 +134,7 @@ function linesAmong(lone: readonly LoneLine[], sheet: Sheet): Map<SeatLine, Line
   return lines;
 }
 
-/** By their layers, in one line each; what would read alike is numbered. */
-function named(judged: readonly Judged[]): JudgedGroup[] {
-  const met = new Set<string>();
-  const names = judged.map(({ group }) => {
-    const plain = printable(group.name) || (group.by === null ? 'drawing' : 'part');
-    let name = plain;
-    for (let count = 2; met.has(name); count += 1) name = `${plain} (${count})`;
-    met.add(name);
-    return name;
-  });
-  const holders = holdersOf(judged);
-  return judged.map((one, i) => {
-    const others = new Set(one.group.curves.flatMap((curve) => holders.get(curve) ?? []));
-    others.delete(i);
-    return { ...one, name: names[i]!, shares: [...others].map((other) => names[other]!) };
-  });
-}
-
-/** For each curve that several have those. */
-function holdersOf(judged: readonly Judged[]): ReadonlyMap<DrawnCurve, readonly number[]> {
-  const holders = new Map<DrawnCurve, number[]>();
-  if (judged.length < 2) return holders;
-  for (const [i, { group }] of judged.entries())
-    for (const curve of group.curves) holders.set(curve, [...(holders.get(curve) ?? []), i]);
-  for (const [curve, those] of holders) if (those.length < 2) holders.delete(curve);
-  return holders;
-}
-
-/** As it lies: the chair’s own [0, 0] is not known yet. */
-const asDrawn = { origin: { x: 0, y: 0 }, turn: 0, join: null, smooth: usuallySmoothed };
-
-/** @param line that it has the name of, though it is none */
-function judgedGroup(group: NamedGroup, line: SeatLine | null, sheet: Sheet): Judged {
-  const { unit, mirror } = sheet;
-  const made = drawnOutlines(
-    { ...sheet, curves: group.curves },
-    { ...asDrawn, unit, mirror, ...askFor(group) },
-  );
-  const flaws = flawsOf(made, sheet);
-  return flaws.length > 0 && line !== null ? noPart(group, noLine(group)) : { group, made, flaws };
-}
-
-const askFor = ({ by, name }: NamedGroup): Pick<Asked, 'layer' | 'id'> => ({
-  layer: by === 'layer' ? name : null,
-  id: by === 'id' ? name : null,
-});
-
-/** By places of the drawing. */
-function flawsOf(made: OutlinesFound, sheet: Sheet): readonly Flaw[] {
-  if (!made.ok) return made.flaws;
-  const { a, d } = upright(sheet);
-  const place = ({ x, y }: Point): string => `${placeDrawn({ x: x / a, y: y / d }, sheet.unit)} as drawn`;
-  const judged = outlineFlaws(made.loops, { place, drawn: true });
-  return judged.ok ? [] : judged.flaws;
-}
-
-const noPart = (group: NamedGroup, ...flaws: readonly Flaw[]): Judged => ({
-  ...{ group, flaws },
-  made: { ok: false, flaws },
-});
-
 const secondLine = (line: SeatLine, first: NamedGroup): Flaw => ({
   expected: `one ${line} line`,
   found: `another on ${calling(first)}`,
 });
-
-function noLine({ curves }: NamedGroup): Flaw {
-  const pieces = curves.reduce((count, one) => count + one.pieces.length, 0);
-  return {
-    expected: 'one straight line, or the outlines of a part',
-    found: pieces === 1 ? 'one that is none' : `${pieces} lines or curves`,
-  };
-}
-
-/** `the layer seat`. */
-export const calling = ({ by, name }: Pick<NamedGroup, 'by' | 'name'>): string =>
-  by === null ? 'all that is drawn' : `the ${by} ${name}`;

@@ -52,12 +52,11 @@ export function namedGroups({ curves }: Drawn, index: Index): NamedGroups {
 export function groupsIn({ name, curves }: NamedGroup, index: Index): NamedGroups {
   if (curves.every(({ layers, ids }) => layers.length === 1 && ids.length === 0))
     return { groups: [], nameless: [] };
-  const idsOfAll = new Set(curves[0]?.ids);
-  for (const { ids } of curves) for (const id of idsOfAll) if (!ids.includes(id)) idsOfAll.delete(id);
+  const idsOfAll = curves[0]!.ids.filter((id) => curves.every(({ ids }) => ids.includes(id)));
   const within = curves.map((curve) => {
     const layers = curve.layers.slice(curve.layers.lastIndexOf(name) + 1);
     const labels = curve.labels.filter((label) => layers.includes(label));
-    return { ...curve, layers, labels, ids: curve.ids.filter((id) => !idsOfAll.has(id)) };
+    return { ...curve, layers, labels, ids: curve.ids.filter((id) => !idsOfAll.includes(id)) };
   });
   return groupsOf(within, index);
 }

@@ -3,12 +3,12 @@ import type { DrawnOutlines } from '../drawing/read/outlines.js';
 import { turnsAround } from '../geometry/beside-runs.js';
 import { contourOf, type Contour } from '../geometry/contour.js';
 import { pointOn, type Loop } from '../geometry/piece.js';
-import type { Judged } from './judged-groups.js';
+import { isPart, type Judged } from './judged.js';
 
 /** In the place of those, with the reason, parts that are none. */
 export function withoutInner(judged: readonly Judged[]): readonly Judged[] {
   if (judged.every(({ group }) => group.by !== 'id')) return judged;
-  const solids = judged.map(({ made, flaws }) => (made.ok && flaws.length === 0 ? solidsOf(made) : []));
+  const solids = judged.map((one) => (one.made.ok && isPart(one) ? solidsOf(one.made) : []));
   const liesIn = (i: number, j: number): boolean =>
     solids[i]!.length > 0 &&
     solids[i]!.every(({ boundary }) => solids[j]!.some(({ contour }) => liesWhollyIn(boundary, contour)));
