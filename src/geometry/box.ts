@@ -26,6 +26,17 @@ export function boxAround(points: readonly Point[]): Box {
   return { left, right, foot, top };
 }
 
+/** Around all of them. */
+export const boxAroundBoxes = (boxes: readonly Box[]): Box =>
+  boxAround(
+    boxes.flatMap(({ left, right, foot, top }) => [
+      { x: left, y: foot },
+      { x: right, y: top },
+    ]),
+  );
+
+export const diagonalOf = ({ left, right, foot, top }: Box): number => Math.hypot(right - left, top - foot);
+
 /** To a hundredth of its size, of any curves: what is not a line is looked at in some places. */
 export const boxRoughly = (pieces: readonly Piece[]): Box =>
   boxAround(

@@ -1,5 +1,5 @@
 /** A loop made ready for many questions of inside and outside: lines and arcs only, with their corners and boxes. */
-import { boxAround, boxOf, type Box } from './box.js';
+import { boxAroundBoxes, boxOf, type Box } from './box.js';
 import { onChords, type Simple } from './chords.js';
 import { startOf, type Loop } from './piece.js';
 import type { Point } from './point.js';
@@ -16,11 +16,5 @@ export interface Contour {
 export function contourOf(loop: Loop): Contour {
   const pieces = onChords(loop);
   const boxes = pieces.map(boxOf);
-  const box = boxAround(
-    boxes.flatMap(({ left, right, foot, top }) => [
-      { x: left, y: foot },
-      { x: right, y: top },
-    ]),
-  );
-  return { pieces, corners: pieces.map(startOf), boxes, box };
+  return { pieces, corners: pieces.map(startOf), boxes, box: boxAroundBoxes(boxes) };
 }

@@ -4,7 +4,7 @@
  */
 import { signedArea } from './area-moments.js';
 import { runsOf, turnsAround, type Run } from './beside-runs.js';
-import type { Box } from './box.js';
+import { diagonalOf } from './box.js';
 import { contourOf, type Contour } from './contour.js';
 import { inChair, millimetres, type Flaw, type Telling } from './flaw.js';
 import { meetingPlaces, mostMeetings } from './loop-meetings.js';
@@ -24,7 +24,7 @@ export function loopFlaws(loop: Loop, say = inChair.place): Flaw[] {
   if (runs === null) return [tangled];
   const flaws = crossings(runs, say);
   if (flaws.length > 0) return flaws;
-  return Math.abs(area) > touching * diagonal(contour.box) ? widthless(runs, say) : [noWidth(loop, say)];
+  return Math.abs(area) > touching * diagonalOf(contour.box) ? widthless(runs, say) : [noWidth(loop, say)];
 }
 
 /** What has so many meetings is not looked at further. */
@@ -50,8 +50,6 @@ function gaps(loop: Loop, say: Telling['place']): Flaw[] {
   });
 }
 
-const diagonal = ({ left, right, foot, top }: Box): number => Math.hypot(right - left, top - foot);
-
 /** A shorter run may lie wholly within a sharp corner, where both its sides look out. */
 const shortestWhisker = 10 * touching;
 
@@ -67,7 +65,10 @@ interface LookedAt {
   readonly widthless: boolean;
 }
 
-/** Each looked at when it is asked for: of a scribble of a thousand lines there are a million. @param sense 1 when the loop runs counter-clockwise, -1 clockwise. */
+/**
+ * Each looked at when it is asked for: of a scribble of a thousand lines there are tens of thousands. null: it is tangled.
+ * @param sense 1 when the loop runs counter-clockwise, -1 clockwise.
+ */
 function lookingAt(contour: Contour, sense: number): Looking | null {
   const places = meetingPlaces([contour]);
   if (places === null) return null;

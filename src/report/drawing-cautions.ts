@@ -1,6 +1,7 @@
 /** What was taken from drawing files: how large it came out, so that a wrong unit is seen, and what was left out. */
 import type { TakenFromFile } from '../chair/part-outline.js';
 import type { CheckResult } from '../check-design.js';
+import { leftOutWords } from '../drawing/read/left-out.js';
 import { saySmoothing, sayUnsmoothed } from './smoothing-words.js';
 import { formatInches, formatMillimetres, formatNumber } from '../quantity/print.js';
 
@@ -34,7 +35,4 @@ function sayUnits({ file, units: { declared, stated } }: TakenFromFile): string[
 }
 
 export const sayLeftOut = ({ file, leftOut }: Pick<TakenFromFile, 'file' | 'leftOut'>): string[] =>
-  leftOut.length > 0 ? [`Left out of ${file}: ${leftOut.map(sayOne).join('; ')}.`] : [];
-
-const sayOne = ({ what, why, count, line }: TakenFromFile['leftOut'][number]): string =>
-  `${formatNumber(count, 0)} ${what}, ${why} (line ${formatNumber(line, 0)})`;
+  leftOut.length > 0 ? [`Left out of ${file}: ${leftOut.map(leftOutWords).join('; ')}.`] : [];

@@ -1,5 +1,4 @@
 /** What a drawing file holds: curves in its own units and axes, as it draws them. */
-import type { Flaw } from '../../geometry/flaw.js';
 import type { Piece } from '../../geometry/piece.js';
 
 export interface DrawnCurve {
@@ -32,16 +31,6 @@ export interface Drawn {
   /** y points down, as in SVG. */
   readonly yDown: boolean;
   readonly leftOut: readonly LeftOut[];
-}
-
-/** Of a drawing without curves. */
-export function nothingDrawn({ leftOut }: Drawn): Flaw {
-  const flaw = { expected: 'a drawing with curves', found: 'none' };
-  if (leftOut.length === 0) return flaw;
-  const reasons = leftOut
-    .slice(0, 3)
-    .map(({ what, why, count, line }) => `${count} ${what}, ${why} (line ${line})`);
-  return { ...flaw, hint: `left out: ${reasons.join('; ')}` };
 }
 
 /** Why a file is refused. */

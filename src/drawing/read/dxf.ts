@@ -14,10 +14,8 @@ import { untilUnreadable } from './unreadable.js';
 
 const binary = 'AutoCAD Binary DXF';
 
-export const isBinaryDxf = (text: string): boolean => text.startsWith(binary);
-
 export function readDxf(text: string): DrawingRead {
-  if (isBinaryDxf(text)) return { ok: false, flaws: [refusedBinary] };
+  if (text.startsWith(binary)) return { ok: false, flaws: [refusedBinary] };
   return untilUnreadable(() => ({ ok: true, drawn: drawnIn(text) }));
 }
 

@@ -1,5 +1,5 @@
 /** What keeps joined curves from being outlines, told by places of the drawing, so that its program finds them. */
-import { boxOf, boxRoughly, boxesMeet, type Box } from '../../geometry/box.js';
+import { boxOf, boxRoughly, boxesMeet, diagonalOf, type Box } from '../../geometry/box.js';
 import { isSimple, type Simple } from '../../geometry/chords.js';
 import { millimetres, type Flaw } from '../../geometry/flaw.js';
 import { meetings } from '../../geometry/piece-meetings.js';
@@ -38,7 +38,7 @@ export function joiningFlaws({ loops, open, branchings }: Joined, joining: Joini
   return meeting.length > 0 ? meeting.slice(0, mostTold) : openFlaws(open, joining);
 }
 
-/** Of what it is compared with: wider apart a side is missing, and no two ends miss each other. */
+/** Of what it is compared with: wider apart a side is missing, and no two ends miss each other (judgement of this project). */
 const nearMiss = 0.01;
 
 function openFlaws(open: readonly OpenChain[], joining: Joining): Flaw[] {
@@ -75,10 +75,16 @@ interface Open {
   readonly unit: number;
 }
 
-/** What runs on by so much more than its ends are apart only lies across something: what is missing is its last side. */
+/**
+ * What runs on by more than its ends are apart over this only lies across something: what is missing is its last side. Two
+ * lines that run on alike have their ends nearer than that where they cross at less than 17°.
+ */
 const lastSide = 0.3;
 
-function whatIsOpen({ pieces, from, to }: OpenChain, { gap, near, overrun, join, unit }: Open) {
+function whatIsOpen(
+  { pieces, from, to }: OpenChain,
+  { gap, near, overrun, join, unit }: Open,
+): Required<Pick<Flaw, 'found' | 'hint'>> {
   const between = ([a, b]: Miss['ends']): string =>
     `between ${placeDrawn(a, unit)} and ${placeDrawn(b, unit)}`;
   const wide = ({ by, ends }: Miss): string => `of ${millimetres(unit * by)} ${between(ends)}`;
@@ -106,16 +112,12 @@ function joinFor(widest: number, { closesWithin }: Joining): string {
  * line or curve the own ends are as far apart as it is long, which says nothing; null: there are no others.
  */
 function gapOf(chain: OpenChain, chains: readonly OpenChain[]): Miss | null {
-  const { left, right, foot, top } = boxRoughly(chain.pieces);
   const missing = (end: Point): Miss => ({ by: distance(end, chain.to), ends: [chain.to, end] });
   const own = missing(chain.from);
-  if (own.by <= nearMiss * Math.hypot(right - left, top - foot)) return own;
+  if (own.by <= nearMiss * diagonalOf(boxRoughly(chain.pieces))) return own;
   const others = chains.flatMap((other) => (other === chain ? [] : [other.from, other.to]));
-  const misses = others.map(missing);
-  return [...(chain.pieces.length > 1 ? [own] : []), ...misses].reduce<Miss | null>(
-    (a, b) => (a === null || b.by < a.by ? b : a),
-    null,
-  );
+  const candidates = [...(chain.pieces.length > 1 ? [own] : []), ...others.map(missing)];
+  return candidates.reduce<Miss | null>((a, b) => (a === null || b.by < a.by ? b : a), null);
 }
 
 /**

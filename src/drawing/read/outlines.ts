@@ -1,15 +1,16 @@
 /** The outlines that a design asks of a drawing: by layer, by id or all of it, in metres, where they lie in the chair. */
 import { mappedPiece, scaling, shifting, thenMapped, turning, type Affine } from '../../geometry/affine.js';
 import { turnsAround } from '../../geometry/beside-runs.js';
-import { boxAround, boxRoughly, type Box } from '../../geometry/box.js';
+import { boxAroundBoxes, boxRoughly, diagonalOf, type Box } from '../../geometry/box.js';
 import { contourOf, type Contour } from '../../geometry/contour.js';
 import type { Flaw } from '../../geometry/flaw.js';
 import { outlineFlaws } from '../../geometry/flaws.js';
 import { pointOn, type Loop } from '../../geometry/piece.js';
 import type { Point } from '../../geometry/point.js';
 import { nearestWord } from '../../quantity/nearest.js';
-import { nothingDrawn, type Drawn, type DrawnCurve } from './drawn.js';
+import type { Drawn, DrawnCurve } from './drawn.js';
 import { joined, type Joined } from './joined.js';
+import { nothingDrawn } from './left-out.js';
 import { joiningFlaws } from './joining-flaws.js';
 import { smoothed } from './smoothing/smoothed.js';
 import { allSmoothed, type Smoothing } from './smoothing/smoothing.js';
@@ -68,35 +69,32 @@ export function drawnOutlines(drawn: Drawn, asked: Asked): OutlinesFound {
       hint: everything ? 'ask for a layer or an id' : 'draw it with fewer and longer ones',
     });
   // Joined as they are drawn: what is wrong is told by places that the drawing program shows.
-  const { left, right, foot, top } = boxRoughly(curves.flatMap(({ pieces }) => pieces));
-  const extent = unit * Math.hypot(right - left, top - foot);
+  const extent = unit * diagonalOf(boxRoughly(curves.flatMap(({ pieces }) => pieces)));
   const within = asked.join ?? Math.max(leastJoin, shareJoined * extent);
   const joinedWithin = (metres: number): Joined => joined(curves, metres / unit);
   const found = joinedWithin(within);
   const map = intoChair(drawn.yDown, unit, asked);
+  const inChair = ({ loops }: Joined): Loop[] =>
+    loops.map(({ boundary }) => boundary.map((piece) => mappedPiece(piece, map)));
   const closesWithin = (metres: number): boolean => {
-    const { open, branchings, duplicates, loops } = joinedWithin(metres);
+    const tried = joinedWithin(metres);
+    const { open, branchings, duplicates } = tried;
     if (open.length > 0 || branchings.length > 0 || duplicates > found.duplicates) return false;
-    const boundaries = loops.map(({ boundary }) => boundary.map((piece) => mappedPiece(piece, map)));
+    const boundaries = inChair(tried);
     return outlineFlaws(byNesting(boundaries, boundaries.map(contourOf))).ok;
   };
   const flaws = joiningFlaws(found, { within, extent, unit, everything, closesWithin });
   if (flaws.length > 0) return refused(...flaws);
   const { smooth } = asked;
-  const made = found.loops.map(({ boundary: own }) => {
-    const boundary = own.map((piece) => mappedPiece(piece, map));
-    return smooth === null ? { boundary, smoothing: null } : smoothed(boundary, smooth);
-  });
+  const made = inChair(found).map((boundary) =>
+    smooth === null ? { boundary, smoothing: null } : smoothed(boundary, smooth),
+  );
   const boundaries = made.map(({ boundary }) => boundary);
   const contours = boundaries.map(contourOf);
-  const corners = contours.flatMap(({ box: { left, right, foot, top } }) => [
-    { x: left, y: foot },
-    { x: right, y: top },
-  ]);
   return {
     ok: true,
     loops: byNesting(boundaries, contours),
-    box: boxAround(corners),
+    box: boxAroundBoxes(contours.map(({ box }) => box)),
     duplicates: found.duplicates,
     leftOpen: found.open.length,
     smoothing: smooth === null ? null : allSmoothed(made.flatMap(({ smoothing }) => smoothing ?? [])),
