@@ -234,7 +234,7 @@ describe('all in one group', () => {
     expect(namesIn(layer('side', labelled(1)) + others)).toEqual([['leg', 'slat', 'rail'], []]);
     const told = summaryOfDrawing(found(svg(layer('side', labelled(1)) + others, page)), 'chair.svg', 9);
     expect(told.replaceAll(/\n +/g, ' ')).toContain(
-      'Left out: 1 curve in it without a name (line 1), such as holes.',
+      'Left out of it: 1 curve without a name (line 1); is a hole among them?',
     );
   });
 

@@ -89,6 +89,12 @@ describe('what is open', () => {
       : made.flaws.map(({ found, hint }) => `${found.replace(/ as drawn.*/, '')}: ${hint!}`);
   };
 
+  /** Four lines, each side one of its own, round from the lower left corner. */
+  const sides = (left: number, foot: number, right: number, top: number) => [
+    ...[line(left, foot, right, foot), line(right, foot, right, top)],
+    ...[line(right, top, left, top), line(left, top, left, foot)],
+  ];
+
   it('of lines that cross far beyond the part is overruns', () => {
     const crossing = [
       line(300, 150, 300, 650),
@@ -106,7 +112,7 @@ describe('what is open', () => {
   });
 
   it('of one line or curve beside outlines that close is told as that', () => {
-    const leg = [line(0, 0, 100, 0), line(100, 0, 100, 200), line(100, 200, 0, 200), line(0, 200, 0, 0)];
+    const leg = sides(0, 0, 100, 200);
     const remedy =
       'draw what is to close it, cut the lines that it rounds off, or take it off what is asked for';
     expect(told([...leg, line(50, 10, 50, 190)])).toEqual([
@@ -118,7 +124,7 @@ describe('what is open', () => {
   });
 
   it('of a small one is that too, and what lies across a missing side is no overrun', () => {
-    const leg = [line(0, 0, 100, 0), line(100, 0, 100, 200), line(100, 200, 0, 200), line(0, 200, 0, 0)];
+    const leg = sides(0, 0, 100, 200);
     expect(told([...leg, arc(98, 198, 2, 0, 90)])[0]).toMatch(/^a curve by itself between /);
     expect(told([...leg, line(50, 50, 52, 50)])[0]).toMatch(/^a line by itself between /);
     const open = [line(300, 600, 300, 200), line(300, 200, 340, 200), line(340, 200, 340, 600)];
@@ -130,20 +136,10 @@ describe('what is open', () => {
   });
 
   it('is not told to be joined where what is then joined is no outline, or less than is drawn', () => {
-    const box = [
-      line(303, 0, 340, 0),
-      line(340, 0, 340, 400),
-      line(340, 400, 300, 400),
-      line(300, 400, 300, 0),
-    ];
+    const box = [line(303, 0, 340, 0), ...sides(300, 0, 340, 400).slice(1)];
     expect(told(box)[0]).toContain('or state `join: 3.03 mm`');
     // A slot as narrow as the gap, and rings as near to each other.
-    const slot = [
-      line(310, 300, 310, 360),
-      line(310, 360, 312.5, 360),
-      line(312.5, 360, 312.5, 300),
-      line(312.5, 300, 310, 300),
-    ];
+    const slot = sides(310, 300, 312.5, 360);
     expect(told([...box, ...slot])[0]).toMatch(/: close it in the drawing$/);
     expect(told([...box, circle(320, 200, 15), circle(320, 200, 12.5)])[0]).toMatch(
       /: close it in the drawing$/,
