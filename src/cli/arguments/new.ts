@@ -38,8 +38,9 @@ export function declareNew(program: Command, { world, commands, answer }: Callin
       'after',
       `
 Without --from: rockers, legs, posts, arms, seat and back of straight sticks, sizes sought until all limits are met.
-With --from each layer (in SVG each named group) with outlines is a part. A layer named seat, back or arms that holds
-one straight line is the seat line, the back line or the line of the arms. What a drawing cannot tell is left blank.
+With --from each layer (in SVG each named group, else each id) with outlines is a part. A layer named seat, back or
+arms that holds one straight line is the seat line, the back line or the line of the arms. What a drawing cannot tell
+is left blank.
 
 Exit code: 0 written, 1 written, but some limit is not met, 2 a mistake in the drawing or the arguments.
 

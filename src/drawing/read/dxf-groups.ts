@@ -75,7 +75,7 @@ const noCode = (line: number, written: string): Unreadable =>
 const noDxf = (line: number, found: string): Unreadable =>
   new Unreadable({
     ...{ line, expected: 'a DXF file, which begins with 0 and SECTION', found },
-    hint: 'an SVG file begins with <; of another kind of drawing write it as one of the two',
+    hint: 'an SVG file begins with <; save any other kind of drawing as one of the two',
   });
 
 const pairOf = ({ code, value }: Tag): string => `${code} and ${shown(value)}`;
